@@ -319,6 +319,7 @@ export interface Rule {
 
 export interface QuestionResult {
   readonly id: string;
+  /** The fact behind it; `when` stands for the first day on which the verdict is yes. */
   readonly fact: string;
   /** `sum` adds a total over the groups. */
   readonly total: 'sum' | null;
@@ -331,7 +332,8 @@ export interface Question {
   readonly offer: string;
   /** One example of asking it. */
   readonly example: string;
-  readonly kind: 'yes-no' | 'amount' | 'list';
+  /** `about` questions concern the answers and the ledger themselves and have no rules. */
+  readonly kind: 'yes-no' | 'amount' | 'list' | 'about';
   /** Answered group by group, or once for the flock. */
   readonly per: 'group' | 'flock';
   /** The groups it concerns when none is named. */
@@ -358,6 +360,24 @@ export interface FactWords {
   /** What to ask when it is unknown, and a line that would settle it. */
   readonly ask: string | null;
   readonly tell: string | null;
+  /** Units to show it in where they differ from those of its dimension, such as inches for a trough. */
+  readonly shown: { readonly us: string; readonly metric: string } | null;
+}
+
+/** The words of an entry kind: how it is told, read back and asked for. */
+export interface RecordWords {
+  readonly kind: string;
+  /** As offered in a choice: "a record of a loss". */
+  readonly offer: string;
+  /** One example of telling it. */
+  readonly example: string;
+  readonly phrasings: readonly string[];
+  readonly not: readonly string[];
+  readonly ideas: Readonly<Record<string, number>>;
+  /** The read-back with {field}s; a part in [square brackets] is left out when a field in it is missing. */
+  readonly says: string;
+  /** Field → what to ask when it is missing. */
+  readonly asks: Readonly<Record<string, string>>;
 }
 
 /** Vocabulary of the trade for understanding and for reading entries. */
@@ -386,6 +406,8 @@ export interface Rulebook {
   readonly figures: Readonly<Record<string, Figure>>;
   readonly sources: Readonly<Record<string, Source>>;
   readonly questions: Readonly<Record<string, Question>>;
+  /** By entry kind. */
+  readonly records: Readonly<Record<string, RecordWords>>;
   readonly rules: Readonly<Record<string, Rule>>;
   readonly facts: Readonly<Record<string, FactWords>>;
   /** Assumption id → its wording. */

@@ -1,0 +1,93 @@
+/** Tokens laid out as rows of words for one width; the same rows go to pipes and to the screen. */
+import stringWidth from 'string-width';
+import { clean } from './clean.ts';
+import { type Parts, partsOf } from './parts.ts';
+import type { Token, Tone } from './tokens.ts';
+import { wrap } from './wrap.ts';
+
+export interface Span {
+  readonly text: string;
+  readonly tone: Tone;
+}
+
+/** One row of the screen, left to right. An empty row has no spans. */
+export type Row = readonly Span[];
+
+/** Rows wider than this tire the eye, however wide the window is. */
+const widest = 100;
+/** Below this no row can hold a lead word and a word of text. */
+const narrowest = 20;
+/** From this width on outcome words stand in a column of their own. */
+const roomForColumn = 90;
+/** The longest outcome word, `not known`, and the gap before it. */
+const column = 'not known'.length + 2;
+
+const measureOf = (width: number): number => Math.max(narrowest, Math.min(width, widest));
+
+/** Text rows get this indent below a lead word, so that list numbers stay in the margin. */
+const hangOf = (parts: Parts): number => (parts.lead === '' ? 0 : Math.max(3, parts.lead.search(/\D/) + 2));
+
+const endRows = (rows: readonly string[], parts: Parts, measure: number, hang: number): readonly Row[] => {
+  const plain = rows.map((text) => [{ text, tone: parts.tone }]);
+  if (parts.end === null) return plain;
+  const { word, tone } = parts.end;
+  const last = rows.at(-1) ?? '';
+  const before = plain.slice(0, -1);
+  if (measure >= roomForColumn) {
+    const padded = last + ' '.repeat(Math.max(0, measure - column - stringWidth(last)) + 2);
+    return [
+      ...before,
+      [
+        { text: padded, tone: parts.tone },
+        { text: word, tone },
+      ],
+    ];
+  }
+  const joined = `${last} – `;
+  if (stringWidth(joined) + word.length <= measure) {
+    return [
+      ...before,
+      [
+        { text: joined, tone: parts.tone },
+        { text: word, tone },
+      ],
+    ];
+  }
+  return [
+    ...plain,
+    [
+      { text: `${' '.repeat(hang)}– `, tone: parts.tone },
+      { text: word, tone },
+    ],
+  ];
+};
+
+const rowsOfParts = (parts: Parts, measure: number): readonly Row[] => {
+  const hang = hangOf(parts);
+  const room = parts.end !== null && measure >= roomForColumn ? measure - column : measure;
+  const notes = parts.notes.flatMap((note) => wrap(note, measure - hang, 0));
+  return [
+    ...endRows(wrap(parts.lead + parts.body, room, hang), parts, measure, hang),
+    ...notes.map((text): Row => [{ text: ' '.repeat(hang) + text, tone: 'aside' }]),
+  ];
+};
+
+const rowsOfPicture = (lines: readonly string[], says: string, measure: number): readonly Row[] => {
+  const drawn = lines.map((line) => clean(line).trimEnd());
+  // A drawing that does not fit is noise once wrapped; its sentence says the same.
+  const fits = drawn.every((line) => stringWidth(line) <= measure);
+  return [
+    ...(fits ? drawn.map((text): Row => (text === '' ? [] : [{ text, tone: 'plain' }])) : []),
+    ...wrap(clean(says), measure).map((text): Row => [{ text, tone: 'aside' }]),
+  ];
+};
+
+const rowsOf = (token: Token, measure: number): readonly Row[] => {
+  if (token.t === 'blank') return [[]];
+  if (token.t === 'picture') return rowsOfPicture(token.lines, token.says, measure);
+  return rowsOfParts(partsOf(token), measure);
+};
+
+/** Rows of at most `width` terminal columns (never fewer than 20, never more than 100). */
+export const layOut = (tokens: readonly Token[], width: number): readonly Row[] =>
+  tokens.flatMap((token) => rowsOf(token, measureOf(width)));

@@ -1,0 +1,92 @@
+/** The words of understanding as types: what is heard in a line, and what is known while listening. Imports no code. */
+import type { Day } from '../../engine/day.ts';
+import type { Rulebook } from '../../engine/types.ts';
+
+/** A group of birds as far as understanding needs to know it. */
+export interface KnownGroup {
+  readonly name: string;
+  readonly kind: string;
+  readonly place: 'brooder' | 'pen' | 'gone';
+  readonly hatched: Day;
+  readonly alive: number;
+}
+
+/** What one fill of a household measure weighs. `stated` is false for a default that has to be said aloud. */
+export interface Measure {
+  readonly kg: number;
+  readonly stated: boolean;
+}
+
+/** A field of a record that the last turn asked for. */
+export interface Asking {
+  readonly draft: Draft;
+  readonly field: string;
+}
+
+/** All that understanding may look at besides the words themselves. */
+export interface About {
+  readonly today: Day;
+  readonly groups: readonly KnownGroup[];
+  readonly system: 'us' | 'metric';
+  /** What a bag, a scoop and a bucket of feed hold; absent when nobody has said. */
+  readonly measures: Readonly<Record<string, Measure>>;
+  /** The last turn, which a follow-up leans on. */
+  readonly before: Heard | null;
+  /** The field that the last turn asked for. */
+  readonly asking: Asking | null;
+  readonly book: Rulebook;
+}
+
+/** A record on its way to the ledger: fields in the ledger's own form, and the required ones not yet said. */
+export interface Draft {
+  readonly kind: string;
+  readonly on: Day;
+  readonly fields: Readonly<Record<string, unknown>>;
+  readonly missing: readonly string[];
+}
+
+/** One thing laid over the ledger for a what-if, as said; `fact` or `figure` is filled where it is plain which is meant. */
+export interface Supposing {
+  readonly what: string;
+  readonly fact?: string;
+  readonly figure?: string;
+  readonly value: number | string;
+  readonly unit: string | null;
+  readonly adds: boolean;
+}
+
+/** Why a reading was taken: an idea, the keeper's words that carry it, and how much it counted. */
+export interface Evidence {
+  readonly idea: string;
+  readonly words: string;
+  readonly weight: number;
+}
+
+export type Slot = number | string | readonly string[] | readonly number[];
+
+/** One way to take the words. */
+export interface Reading {
+  /** A question's id, or `tell:` and an entry kind. */
+  readonly topic: string;
+  readonly groups: readonly string[];
+  readonly on: Day | null;
+  readonly until: Day | null;
+  readonly days: number | null;
+  readonly slots: Readonly<Record<string, Slot>>;
+  readonly supposing: readonly Supposing[];
+  readonly entries: readonly Draft[];
+  /** Short lines in plain words: what was taken for granted. */
+  readonly assumed: readonly string[];
+  readonly evidence: readonly Evidence[];
+  readonly score: number;
+}
+
+/** What was heard. Not `sure` means: ask back with the readings as choices; no readings means: outside. */
+export interface Heard {
+  readonly words: string;
+  /** Best first, three at most. */
+  readonly readings: readonly Reading[];
+  readonly sure: boolean;
+  /** Topics to offer when nothing fits, nearest first, three at most. */
+  readonly nearest: readonly string[];
+}

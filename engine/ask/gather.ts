@@ -1,0 +1,49 @@
+/** A list made of other questions' chores: since they come from the same rules and facts, it cannot contradict them. */
+import type { Answer, Missing, Part, Question, Request, StepToDo } from '../types.ts';
+import { answer } from './ask.ts';
+import type { World } from './world.ts';
+
+const timesOfDay = ['morning', 'midday', 'evening', 'soon'];
+
+const inOrder = (a: StepToDo, b: StepToDo): number =>
+  timesOfDay.indexOf(a.at) - timesOfDay.indexOf(b.at) || a.order - b.order || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+
+const eachOnce = <T>(items: readonly T[]): T[] => [...new Map(items.map((item) => [JSON.stringify(item), item])).values()];
+
+/** Answers a question that gathers others: their chores in the order of the day, with all cautions and all that is not known. */
+export const gather = async (world: World, request: Request, question: Question): Promise<Answer> => {
+  const answers: Answer[] = [];
+  for (const id of question.gathers) {
+    const asked = world.book.questions[id];
+    if (asked === undefined) continue;
+    // A question of the whole flock has its place in every round; one of a group only where the group is asked about.
+    const groups = asked.per === 'flock' ? [] : request.groups;
+    answers.push(await answer(world, { ...request, question: id, groups, until: null }));
+  }
+  const parts = answers.flatMap((each) => each.parts);
+  const unknown: Missing[] = eachOnce(parts.flatMap((part) => part.unknown));
+  const part: Part = {
+    group: null,
+    verdict: 'list',
+    rule: null,
+    headline: null,
+    reasons: [],
+    unknown,
+    cautions: eachOnce(parts.flatMap((each) => each.cautions)),
+    remarks: eachOnce(parts.flatMap((each) => each.remarks)),
+    steps: parts.flatMap((each) => each.steps).sort(inOrder),
+    when: null,
+    turnsOn: [],
+    unless: [],
+  };
+  return {
+    request,
+    question: question.id,
+    parts: [part],
+    results: [],
+    assumed: eachOnce(answers.flatMap((each) => each.assumed)),
+    workings: answers.flatMap((each) => each.workings),
+    problems: world.problems,
+    ref: answers[0]?.ref ?? '',
+  };
+};

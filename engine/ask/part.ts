@@ -1,0 +1,128 @@
+/** The answer for one group: verdict, reasons, what is not known, cautions, chores, and when and by what it would turn. */
+import { addDays, type Day } from '../day.ts';
+import type { Workings } from '../facts/workings.ts';
+import { type Filling, sentence } from '../explain/sentence.ts';
+import { missingFor, reasonsFor, type Told } from '../explain/why.ts';
+import type { Gives, Part, Question, Reason, Rule, StepToDo, Supposition } from '../types.ts';
+import { shownUnit, toBase, unitOf } from '../units.ts';
+import { isDone } from './done.ts';
+import { evaluate, type Evaluation, verdictOf } from './evaluate.ts';
+import { firstTurn, turningFacts } from './turns.ts';
+import { type World, workingsOn } from './world.ts';
+
+export interface PartRequest {
+  readonly question: Question;
+  readonly rules: readonly Rule[];
+  readonly group: string | null;
+  readonly on: Day;
+  readonly until: Day | null;
+  readonly supposing: readonly Supposition[];
+  /** How many days to look ahead for the turn; 0 for not at all. */
+  readonly lookAhead: number;
+}
+
+const fillingOf = (workings: Workings, request: PartRequest): Filling => ({
+  group: request.group,
+  on: request.on,
+  until: request.until,
+  fact: (id) => {
+    const { value, unit } = workings.step(id, request.group);
+    return { value, unit };
+  },
+  figure: (id) => workings.figure(id, request.group)?.use,
+});
+
+const choresOf = (world: World, evaluation: Evaluation, filling: Filling, on: Day): StepToDo[] =>
+  evaluation.outcomes
+    .filter(({ rule, outcome }) => outcome === 'held' && rule.chore !== null)
+    .filter(({ rule }) => rule.gives === 'step' || rule === evaluation.choice.winner?.rule)
+    .flatMap(({ rule }) =>
+      rule.chore === null
+        ? []
+        : [
+            {
+              id: rule.id,
+              rule: rule.id,
+              question: rule.question,
+              group: evaluation.group,
+              at: rule.chore.at,
+              order: rule.chore.order,
+              says: sentence(rule.chore.says, filling),
+              done: rule.chore.doneBy !== null && isDone(world.state, rule.chore.doneBy, evaluation.group, on),
+            },
+          ],
+    );
+
+/** The smallest change of a fact worth speaking of: one in the last decimal that its unit is shown with. */
+const stepOf = (world: World, workings: Workings, group: string | null) => (fact: string): number => {
+  const { unit } = workings.step(fact, group);
+  if (unit === null || unit === 'date') return 1;
+  const shown = unitOf(world.book.units, shownUnit(world.book.units, unit, 'us'));
+  if (shown === undefined) return 1;
+  const smallest = 10 ** -shown.decimals;
+  return toBase(world.book.units, { value: smallest, unit: shown.id }) - toBase(world.book.units, { value: 0, unit: shown.id });
+};
+
+export interface Answered {
+  readonly part: Omit<Part, 'reasons'> & { readonly reasons: readonly Omit<Reason, 'n'>[] };
+  readonly workings: Workings;
+}
+
+/** Works one part out. The same function serves today, another day, and a supposition. */
+export const answerPart = async (world: World, request: PartRequest): Promise<Answered> => {
+  const { question, rules, group, on, until, supposing } = request;
+  const span = until === null ? 0 : 1;
+  const workings = workingsOn(world, on, until, supposing);
+  const evaluation = await evaluate(rules, workings, group);
+  const filling = fillingOf(workings, request);
+  const told: Told = {
+    choice: evaluation.choice,
+    outcomes: evaluation.outcomes,
+    group,
+    filling,
+    figure: (id) => workings.figure(id, group)?.use,
+    unitOf: (id) => workings.step(id, group).unit,
+  };
+  const verdict: Gives = verdictOf(evaluation);
+  const again: Parameters<typeof firstTurn>[1] = (change) => {
+    const later = change.on ?? on;
+    const more = change.suppose === undefined ? [] : [{ what: { fact: change.suppose.fact }, value: change.suppose.value, adds: false }];
+    const kept = supposing.filter((each) => !('fact' in each.what) || each.what.fact !== change.suppose?.fact);
+    return evaluate(rules, workingsOn(world, later, span === 0 ? null : until, [...kept, ...more]), group);
+  };
+  const turns = question.turns && request.lookAhead > 0;
+  const { winner, open } = evaluation.choice;
+  const having = (gives: Gives) =>
+    evaluation.outcomes
+      .filter(({ rule, outcome }) => rule.gives === gives && outcome === 'held')
+      .map(({ rule }) => ({ rule: rule.id, says: sentence(rule.says, filling), source: rule.source }));
+  return {
+    workings,
+    part: {
+      group,
+      verdict,
+      rule: winner?.rule.id ?? null,
+      headline: winner === null ? null : sentence(winner.rule.says, filling),
+      reasons: reasonsFor(told),
+      unknown: missingFor(told, (fact) => workings.step(fact, group).missing),
+      cautions: having('caution'),
+      remarks: having('remark'),
+      steps: choresOf(world, evaluation, filling, on),
+      when: turns ? await firstTurn(evaluation, again, on, request.lookAhead) : null,
+      turnsOn: turns ? await turningFacts(evaluation, again, rules, stepOf(world, workings, group), told.unitOf) : [],
+      unless:
+        winner === null
+          ? []
+          : open
+              .filter(({ rule }) => rule.gives !== winner.rule.gives)
+              .map(({ rule }) => ({ rule: rule.id, says: sentence(rule.says, filling) })),
+    },
+  };
+};
+
+/** The day on which a part's verdict is yes for the first time: today, the day it turns, or null. */
+export const firstYes = (part: Pick<Part, 'verdict' | 'when'>, on: Day): Day | null =>
+  part.verdict === 'yes' ? on : part.when?.verdict === 'yes' ? part.when.on : null;
+
+/** Last day of a span of so many days that begins on a day. */
+export const spanEnd = (on: Day, days: number): Day | null => (days > 0 ? addDays(on, days - 1) : null);

@@ -1,0 +1,22 @@
+/** Everything one answer is worked out from: the rulebook, the facts it knows, the state and its problems. */
+import type { Day } from '../day.ts';
+import type { Fact } from '../facts/define.ts';
+import { openWorkings, type Workings } from '../facts/workings.ts';
+import type { Problem } from '../problem.ts';
+import { byRank } from '../reason/choose.ts';
+import type { Rule, Rulebook, State, Supposition } from '../types.ts';
+
+export interface World {
+  readonly book: Rulebook;
+  readonly facts: ReadonlyMap<string, Fact>;
+  readonly state: State;
+  readonly problems: readonly Problem[];
+}
+
+/** Facts on another day or under suppositions, over the same state. */
+export const workingsOn = (world: World, on: Day, until: Day | null, supposing: readonly Supposition[]): Workings =>
+  openWorkings({ state: world.state, book: world.book, facts: world.facts, on, until, supposing });
+
+/** The rules of a question, highest-ranking first. */
+export const rulesOf = (book: Rulebook, question: string): readonly Rule[] =>
+  byRank(Object.values(book.rules).filter((rule) => rule.question === question));

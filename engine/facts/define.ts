@@ -1,0 +1,62 @@
+/** What a fact is: a named value with a unit, worked out from state, figures and other facts at a moment. */
+import type { Day } from '../day.ts';
+import type { FromEntry, Group, Shown, State, Value } from '../types.ts';
+
+/** Unit of a fact: a base unit of `rules/units.yaml`, `date` for a day, or null for a choice or a yes or no. */
+export type FactUnit = string | null;
+
+/**
+ * What a fact may look at while it is worked out. Everything read through here is recorded, so that an answer
+ * cannot forget a figure, a fact or an entry that it used. Numbers are in base units.
+ */
+export interface Reader {
+  readonly state: State;
+  /** The group asked about; reading it in a fact of the whole flock is a bug and throws. */
+  readonly group: Group;
+  /** The day it is worked out for; later than `asked` when looking ahead. */
+  readonly on: Day;
+  /** The day the question is asked about: what is on record ends here. */
+  readonly asked: Day;
+  /** Last day of the span asked about, included; null when the question has none. */
+  readonly until: Day | null;
+  /** A needed number, boolean or text. The fact must be declared in `needs`. */
+  number(fact: string): number;
+  yes(fact: string): boolean;
+  text(fact: string): string;
+  /** A wanted value; undefined when it is not known. The fact must be declared in `wants`. */
+  maybe(fact: string): Value | undefined;
+  /** A fact of each group that has birds, undefined where unknown. Must be declared in `each`. */
+  each(fact: string): readonly { readonly group: Group; readonly value: Value | undefined }[];
+  /** A figure, in base units; entered by its own axes unless `at` gives them. Throws when the table has no such entry: declare a default row. */
+  figure(id: string, at?: readonly Value[]): number;
+  /** The same, undefined where the table has nothing. */
+  maybeFigure(id: string, at?: readonly Value[]): number | undefined;
+  /** A table along its last axis (in that axis's own unit), for models that walk over many days. */
+  along(id: string, branch?: readonly string[]): (x: number) => number;
+  /** Keys at which the table along its last axis begins and ends. */
+  spanOf(id: string, branch?: readonly string[]): readonly [number, number];
+  /** Records that ledger lines went into the value. */
+  from(...entries: readonly FromEntry[]): void;
+  /** Says that something was taken for granted: an id of `rules/assumptions.yaml` and what fills its wording. */
+  assume(id: string, values?: Readonly<Record<string, Shown>>): void;
+}
+
+export interface Fact {
+  readonly id: string;
+  readonly unit: FactUnit;
+  readonly per: 'group' | 'flock';
+  /** Facts without which it is unknown. */
+  readonly needs: readonly string[];
+  /** Facts that it uses when they are known. */
+  readonly wants: readonly string[];
+  /** Facts of every group, for a fact of the flock. */
+  readonly each: readonly string[];
+  readonly figures: readonly string[];
+  /** The value in base units, or undefined when an entry is lacking that only this fact can ask for. */
+  readonly compute: (read: Reader) => Value | undefined;
+}
+
+/** Declares a fact; lists left out are empty and it is a fact of a group unless it says otherwise. */
+export const defineFact = (
+  fact: Pick<Fact, 'id' | 'unit' | 'compute'> & Partial<Fact>,
+): Fact => ({ per: 'group', needs: [], wants: [], each: [], figures: [], ...fact });

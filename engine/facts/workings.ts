@@ -1,0 +1,205 @@
+/** Works facts out on demand, each once, and keeps the tree of what every value was made of. */
+import type { Day } from '../day.ts';
+import { figureAt, spanOf } from '../rulebook/figures.ts';
+import type { Assumed, FigureUse, FromEntry, Group, Missing, Rulebook, State, Step, Supposition, Value } from '../types.ts';
+import { fromBase, toBase } from '../units.ts';
+import type { Fact, Reader } from './define.ts';
+
+export interface Setup {
+  readonly state: State;
+  readonly book: Rulebook;
+  readonly facts: ReadonlyMap<string, Fact>;
+  /** The day to work the facts out for. */
+  readonly on: Day;
+  readonly until: Day | null;
+  readonly supposing: readonly Supposition[];
+}
+
+/** A figure as used, with its number in base units. */
+export interface FigureInBase {
+  readonly use: FigureUse;
+  readonly base: number;
+}
+
+export interface Workings {
+  /** The fact's step; `group` is ignored for a fact of the flock. */
+  step(fact: string, group: string | null): Step;
+  /** A figure entered by its own axes for a group; undefined where an axis is unknown or the table has nothing. */
+  figure(id: string, group: string | null): FigureInBase | undefined;
+  /** All steps so far, in the order in which they were finished. */
+  steps(): readonly Step[];
+}
+
+interface Draft {
+  readonly facts: { fact: string; group: string | null }[];
+  readonly figures: FigureUse[];
+  readonly entries: FromEntry[];
+  readonly assumed: Assumed[];
+}
+
+const keyOf = (fact: string, group: string | null): string => (group === null ? fact : `${fact}\0${group}`);
+
+/** Prepares the workings of one moment. Nothing is computed until it is asked for. */
+export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup): Workings => {
+  const done = new Map<string, Step>();
+  const underway = new Set<string>();
+  const groupNamed = (name: string | null): Group | undefined => state.groups.find((group) => group.name === name);
+  const supposedFact = (id: string) => supposing.find((each) => 'fact' in each.what && each.what.fact === id);
+  const supposedFigure = (id: string) => supposing.find((each) => 'figure' in each.what && each.what.figure === id);
+
+  const lookUp = (id: string, at: readonly Value[]): FigureInBase | undefined => {
+    const figure = book.figures[id];
+    if (figure === undefined) throw new Error(`no such figure: ${id}`);
+    const supposed = supposedFigure(id);
+    const use = figureAt(figure, on, at, state.ownFigures);
+    if (use === undefined) return undefined;
+    if (supposed === undefined) return { use, base: toBase(book.units, use) };
+    const base = supposed.adds ? toBase(book.units, use) + Number(supposed.value) : Number(supposed.value);
+    return { use: { ...use, value: fromBase(book.units, base, use.unit) }, base };
+  };
+
+  /** The axis values of a figure for a group, in the axes' units; undefined when one of them is unknown. */
+  const axesOf = (id: string, group: string | null): Value[] | undefined => {
+    const axes = book.figures[id]?.by ?? [];
+    const at: Value[] = [];
+    for (const axis of axes) {
+      const value = step(axis.fact, group).value;
+      if (value === null) return undefined;
+      at.push(typeof value === 'number' && axis.unit !== null ? fromBase(book.units, value, axis.unit) : value);
+    }
+    return at;
+  };
+
+  const readerFor = (fact: Fact, group: string | null, draft: Draft): Reader => {
+    const declared = (list: readonly string[], id: string): void => {
+      if (!list.includes(id)) throw new Error(`fact ${fact.id} reads ${id} without declaring it`);
+    };
+    const use = (id: string, of: string | null): Step => {
+      const per = facts.get(id)?.per === 'flock' ? null : of;
+      if (!draft.facts.some((each) => each.fact === id && each.group === per)) draft.facts.push({ fact: id, group: per });
+      return step(id, of);
+    };
+    const needed = (id: string): Value => {
+      declared(fact.needs, id);
+      const { value } = use(id, group);
+      if (value === null) throw new Error(`fact ${id} is unknown although ${fact.id} was worked out`);
+      return value;
+    };
+    const record = (found: FigureUse): void => {
+      if (!draft.figures.some((each) => each.id === found.id && each.value === found.value)) draft.figures.push(found);
+    };
+    const look = (id: string, at: readonly Value[] | undefined): number | undefined => {
+      declared(fact.figures, id);
+      const axes = at ?? axesOf(id, group);
+      const found = axes === undefined ? undefined : lookUp(id, axes);
+      if (found !== undefined) record(found.use);
+      return found?.base;
+    };
+    return {
+      state,
+      on,
+      asked: state.on,
+      until,
+      get group() {
+        const found = groupNamed(group);
+        if (found === undefined) throw new Error(`fact ${fact.id} asked for a group that there is not`);
+        return found;
+      },
+      number: (id) => Number(needed(id)),
+      yes: (id) => needed(id) === true,
+      text: (id) => String(needed(id)),
+      maybe: (id) => {
+        declared(fact.wants, id);
+        return use(id, group).value ?? undefined;
+      },
+      each: (id) => {
+        declared(fact.each, id);
+        return state.groups
+          .filter((each) => each.arrived <= on)
+          .map((each) => ({ group: each, value: use(id, each.name).value ?? undefined }));
+      },
+      figure: (id, at) => {
+        const found = look(id, at);
+        if (found === undefined) throw new Error(`figure ${id} has nothing for ${JSON.stringify(at ?? 'its axes')} in ${fact.id}`);
+        return found;
+      },
+      maybeFigure: look,
+      along: (id, branch = []) => {
+        declared(fact.figures, id);
+        let recorded = false;
+        return (x) => {
+          const found = lookUp(id, [...branch, x]);
+          if (found === undefined) throw new Error(`figure ${id} has nothing at ${branch.join('/')} ${x}`);
+          if (!recorded) record(found.use);
+          recorded = true;
+          return found.base;
+        };
+      },
+      spanOf: (id, branch = []) => {
+        declared(fact.figures, id);
+        const figure = book.figures[id];
+        if (figure === undefined) throw new Error(`no such figure: ${id}`);
+        return spanOf(figure, on, branch);
+      },
+      from: (...entries) => {
+        for (const { on: day, line } of entries) {
+          if (!draft.entries.some((each) => each.line === line)) draft.entries.push({ on: day, line });
+        }
+      },
+      assume: (id, values = {}) => {
+        draft.assumed.push({ id, group: fact.per === 'group' ? group : null, values });
+      },
+    };
+  };
+
+  const work = (fact: Fact, group: string | null): Step => {
+    const supposed = supposedFact(fact.id);
+    const draft: Draft = { facts: [], figures: [], entries: [], assumed: [] };
+    const blank = { fact: fact.id, group, unit: fact.unit, ...draft };
+    if (supposed !== undefined && !supposed.adds) {
+      return { ...blank, value: supposed.value, missing: [], supposed: true };
+    }
+    const missing: Missing[] = [];
+    const add = (more: readonly Missing[]): void => {
+      for (const each of more) {
+        if (!missing.some((have) => have.fact === each.fact && have.group === each.group)) missing.push(each);
+      }
+    };
+    for (const id of fact.needs) {
+      const need = step(id, group);
+      draft.facts.push({ fact: id, group: need.group });
+      if (need.value === null) add(need.missing);
+    }
+    if (missing.length > 0) return { ...blank, value: null, missing, supposed: false };
+    const value = fact.compute(readerFor(fact, group, draft));
+    if (value === undefined || Number.isNaN(value)) {
+      return { ...blank, value: null, missing: [{ fact: fact.id, group }], supposed: false };
+    }
+    if (supposed !== undefined) return { ...blank, value: Number(value) + Number(supposed.value), missing: [], supposed: true };
+    return { ...blank, value, missing: [], supposed: false };
+  };
+
+  const step = (id: string, of: string | null): Step => {
+    const fact = facts.get(id);
+    if (fact === undefined) throw new Error(`no such fact: ${id}`);
+    const group = fact.per === 'flock' ? null : of;
+    const key = keyOf(id, group);
+    const known = done.get(key);
+    if (known !== undefined) return known;
+    if (underway.has(key)) throw new Error(`fact ${id} needs itself`);
+    underway.add(key);
+    const found = work(fact, group);
+    underway.delete(key);
+    done.set(key, found);
+    return found;
+  };
+
+  return {
+    step,
+    figure: (id, group) => {
+      const at = axesOf(id, group);
+      return at === undefined ? undefined : lookUp(id, at);
+    },
+    steps: () => [...done.values()],
+  };
+};

@@ -1,0 +1,43 @@
+/** The named checks of a rulebook, run all together; each gives every problem it finds with its place. */
+import type { Problem } from '../../problem.ts';
+import type { Rulebook } from '../../types.ts';
+import type { RuleDocument } from '../document.ts';
+import { emptyList } from './empty-list.ts';
+import { factWords } from './fact-words.ts';
+import { figureShape } from './figure-shape.ts';
+import { leafSides } from './leaf-sides.ts';
+import { questionRules } from './question-rules.ts';
+import { ruleCases } from './rule-cases.ts';
+import { tieWithoutRank } from './tie-without-rank.ts';
+import { unknownNames } from './unknown-names.ts';
+import { unusedFigure } from './unused-figure.ts';
+
+/** What the checks need to know of a fact: the engine's list comes in as an argument. */
+export interface KnownFact {
+  readonly id: string;
+  /** Base unit, `date`, or null for a choice or a yes or no. */
+  readonly unit: string | null;
+  readonly figures: readonly string[];
+}
+
+export interface Checked {
+  readonly book: Rulebook;
+  /** `rule:go-out/too-young` → the document that a part came from. */
+  readonly documents: ReadonlyMap<string, RuleDocument>;
+}
+
+export type RulebookCheck = (checked: Checked, facts: readonly KnownFact[]) => readonly Problem[];
+
+const checks: readonly RulebookCheck[] = [
+  figureShape,
+  unknownNames,
+  emptyList,
+  leafSides,
+  ruleCases,
+  tieWithoutRank,
+  questionRules,
+  factWords,
+  unusedFigure,
+];
+
+export const checkRulebook: RulebookCheck = (checked, facts) => checks.flatMap((check) => check(checked, facts));

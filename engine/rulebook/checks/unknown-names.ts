@@ -1,0 +1,67 @@
+/** Every fact, figure, source, unit, question and rule that a file names must exist; a misspelt one gets the nearest known name. */
+import type { Problem } from '../../problem.ts';
+import { leavesOf, placeholdersIn, wordingsOf } from '../conditions.ts';
+import type { Path } from '../document.ts';
+import { nearest } from '../parse.ts';
+import type { RulebookCheck } from './index.ts';
+
+/** Names that a wording may use besides facts and figures. */
+const alwaysThere = ['group', 'on', 'until', 'when'];
+
+export const unknownNames: RulebookCheck = ({ book, documents }, facts) => {
+  const problems: Problem[] = [];
+  const factIds = facts.map((fact) => fact.id);
+  const figureIds = Object.keys(book.figures);
+  const unitIds = book.units.list.map((unit) => unit.id);
+  const expect = (part: string, path: Path, what: string, name: string, known: readonly string[]): void => {
+    if (known.includes(name)) return;
+    const suggestion = nearest(name, known);
+    const found = documents
+      .get(part)
+      ?.problemAt(path, `unknown-${what}`, { found: name, ...(suggestion === undefined ? {} : { suggestion }) });
+    if (found !== undefined) problems.push(found);
+  };
+
+  for (const figure of Object.values(book.figures)) {
+    const part = `figure:${figure.id}`;
+    expect(part, ['unit'], 'unit', figure.unit, unitIds);
+    figure.by.forEach((axis, index) => {
+      expect(part, ['by', index, 'fact'], 'fact', axis.fact, factIds);
+      if (axis.unit !== null) expect(part, ['by', index, 'unit'], 'unit', axis.unit, unitIds);
+    });
+    figure.values.forEach((value, index) => {
+      expect(part, ['values', index, 'source'], 'source', value.source, Object.keys(book.sources));
+    });
+  }
+  for (const rule of Object.values(book.rules)) {
+    const part = `rule:${rule.id}`;
+    expect(part, ['gives'], 'question', rule.question, Object.keys(book.questions));
+    expect(part, ['source'], 'source', rule.source, Object.keys(book.sources));
+    rule.outranks.forEach((other, index) => {
+      expect(part, ['outranks', index], 'rule', other, Object.keys(book.rules));
+    });
+    for (const { leaf, path } of leavesOf(rule.when)) {
+      expect(part, [...path, 'fact'], 'fact', leaf.fact, factIds);
+      if (leaf.figure !== null) expect(part, [...path, 'figure'], 'figure', leaf.figure, figureIds);
+      if (leaf.other !== null) expect(part, [...path, 'other'], 'fact', leaf.other, factIds);
+    }
+    for (const { text, path } of wordingsOf(rule)) {
+      for (const name of placeholdersIn(text)) {
+        if (alwaysThere.includes(name)) continue;
+        if (name.includes('/')) expect(part, path, 'figure', name, figureIds);
+        else expect(part, path, 'fact', name, factIds);
+      }
+    }
+  }
+  for (const question of Object.values(book.questions)) {
+    const part = `question:${question.id}`;
+    if (question.concerns !== null) expect(part, ['concerns', 'fact'], 'fact', question.concerns.fact, factIds);
+    question.results.forEach((result, index) => {
+      if (result.fact !== 'when') expect(part, ['results', index, 'fact'], 'fact', result.fact, factIds);
+    });
+    question.gathers.forEach((other, index) => {
+      expect(part, ['gathers', index], 'question', other, Object.keys(book.questions));
+    });
+  }
+  return problems;
+};

@@ -1,0 +1,101 @@
+/** Rule files → one checked rulebook with all problems found on the way. The only reader of rule files. */
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import type { z } from 'zod';
+import type { Problem } from '../problem.ts';
+import type { Figure, FactWords, Question, RecordWords, Rule, Rulebook, Source } from '../types.ts';
+import { checkRulebook, type KnownFact } from './checks/index.ts';
+import { type RuleDocument, type RuleFile, readDocument } from './document.ts';
+import { figureFrom, questionFrom, recordFrom, ruleFrom, shaped, unitsFrom } from './parse.ts';
+import * as shapes from './shapes.ts';
+
+/** Every rule file below a folder, in the order of their paths; names that start with `_` are templates and left out. */
+export const readRuleFiles = (folder: string): RuleFile[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.yaml') && !entry.name.startsWith('_'))
+    .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
+    .sort()
+    .map((path) => ({ file: relative(folder, path).split(sep).join('/'), text: readFileSync(path, 'utf8') }));
+
+/** `figures/heat/floor.yaml` → `heat/floor`: the path below its kind's folder is the id. */
+const idOf = (file: string): string => file.replace(/^[^/]+\//, '').replace(/\.yaml$/, '');
+
+/** What a loaded rulebook rests on, for the checks: each part with the document it came from. */
+export interface Loaded {
+  readonly book: Rulebook;
+  /** `figure:heat/floor` → its document, and likewise `rule:`, `question:`, `source:`, `fact:`, `record:`. */
+  readonly documents: ReadonlyMap<string, RuleDocument>;
+}
+
+/**
+ * Builds a rulebook from rule files. Whatever has the right shape is in the book even when problems remain,
+ * so that every check can run and all problems come at once.
+ * @param facts the facts the engine can work out, with their base units
+ */
+export const buildRulebook = (
+  files: readonly RuleFile[],
+  facts: readonly KnownFact[],
+): { readonly book: Rulebook; readonly problems: readonly Problem[] } => {
+  const problems: Problem[] = [];
+  const documents = new Map<string, RuleDocument>();
+  const all = files.map(readDocument);
+
+  const take = <S, T>(folder: string, kind: string, schema: z.ZodType<S>, from: (id: string, data: S) => T): Record<string, T> => {
+    const parts: [string, T][] = [];
+    for (const document of all.filter((each) => each.file.startsWith(`${folder}/`))) {
+      const id = idOf(document.file);
+      const { data, problems: found } = shaped(document, schema);
+      problems.push(...found);
+      documents.set(`${kind}:${id}`, document);
+      if (data !== undefined) parts.push([id, from(id, data)]);
+    }
+    return Object.fromEntries(parts);
+  };
+  const single = <S>(file: string, schema: z.ZodType<S>): S | undefined => {
+    const document = all.find((each) => each.file === file);
+    if (document === undefined) return undefined;
+    documents.set(`file:${file}`, document);
+    const { data, problems: found } = shaped(document, schema);
+    problems.push(...found);
+    return data;
+  };
+
+  const units = single('units.yaml', shapes.unitsShape);
+  const words = single('words.yaml', shapes.wordsShape);
+  const assumptions = single('assumptions.yaml', shapes.assumptionsShape);
+  const figures: Record<string, Figure> = take('figures', 'figure', shapes.figureShape, figureFrom);
+  const sources: Record<string, Source> = take('sources', 'source', shapes.sourceShape, (id, data) => ({ id, ...data }));
+  const questions: Record<string, Question> = take('questions', 'question', shapes.questionShape, questionFrom);
+  const records: Record<string, RecordWords> = take('records', 'record', shapes.recordShape, recordFrom);
+  const rules: Record<string, Rule> = take('decisions', 'rule', shapes.ruleShape, ruleFrom);
+  const topics = take('facts', 'fact', shapes.factWordsShape, (_, data) => data);
+  const factWords: [string, FactWords][] = [];
+  for (const [topic, entries] of Object.entries(topics)) {
+    for (const [id, data] of Object.entries(entries)) {
+      const document = documents.get(`fact:${topic}`);
+      if (document !== undefined) documents.set(`words:${id}`, document);
+      factWords.push([
+        id,
+        { id, name: data.name, how: data.how, ask: data.ask ?? null, tell: data.tell ?? null, shown: data.shown ?? null },
+      ]);
+    }
+  }
+
+  const hash = createHash('sha256');
+  for (const { file, text } of files) hash.update(`${file}\0${text}\0`);
+  const book: Rulebook = {
+    units: units === undefined ? { list: [], shown: {} } : unitsFrom(units),
+    figures,
+    sources,
+    questions,
+    records,
+    rules,
+    facts: Object.fromEntries(factWords),
+    assumptions: assumptions ?? {},
+    words: words ?? { ideas: {}, causes: {}, signs: {}, kinds: {}, settings: {} },
+    hash: hash.digest('hex').slice(0, 8),
+  };
+  problems.push(...checkRulebook({ book, documents }, facts));
+  return { book, problems };
+};

@@ -1,0 +1,172 @@
+/** The strict shapes of the rule files: what each kind of file may hold. An unknown key is a problem. */
+import { z } from 'zod';
+
+const kebab = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'wants lower-case words joined by hyphens');
+const path = z.string().regex(/^[a-z0-9-]+(\/[a-z0-9-]+)*$/, 'wants an id such as heat/lowest-night');
+const day = z.union([z.string(), z.number()]).transform(String).pipe(z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'wants a day as YYYY-MM-DD'));
+const weights = z.record(z.string(), z.number());
+const texts = z.array(z.string());
+
+export interface TableShape {
+  [key: string]: number | TableShape;
+}
+const table: z.ZodType<TableShape> = z.lazy(() => z.record(z.string(), z.union([z.number(), table])));
+
+/** rules/figures/<area>/<name>.yaml */
+export const figureShape = z.strictObject({
+  description: z.string(),
+  unit: z.string(),
+  by: z
+    .array(
+      z.strictObject({
+        fact: kebab,
+        unit: z.string().optional(),
+        between: z.enum(['step', 'line', 'name']),
+      }),
+    )
+    .optional(),
+  values: z
+    .array(
+      z.strictObject({
+        from: day,
+        source: path,
+        value: z.number().optional(),
+        table: table.optional(),
+        note: z.string().optional(),
+      }),
+    )
+    .min(1),
+});
+
+/** rules/sources/<id>.yaml */
+export const sourceShape = z.strictObject({
+  author: z.string(),
+  title: z.string(),
+  year: z.union([z.string(), z.number()]).transform(String),
+  where: z.string(),
+  standing: z.enum(['published', 'relayed', 'memory', 'practice', 'judgement', 'derived']),
+});
+
+const shown = z.strictObject({ us: z.string(), metric: z.string() });
+
+/** rules/questions/<id>.yaml */
+export const questionShape = z.strictObject({
+  offer: z.string(),
+  example: z.string(),
+  kind: z.enum(['yes-no', 'amount', 'list', 'about']),
+  per: z.enum(['group', 'flock']),
+  concerns: z.strictObject({ fact: kebab, 'one-of': texts.min(1) }).optional(),
+  days: z.number().int().optional(),
+  turns: z.boolean().optional(),
+  results: z.array(
+    z.strictObject({ id: kebab, fact: kebab, total: z.enum(['sum']).optional() }),
+  ),
+  gathers: z.array(kebab).optional(),
+  ideas: weights,
+  phrasings: texts,
+  not: texts,
+});
+
+/** rules/records/<kind>.yaml */
+export const recordShape = z.strictObject({
+  offer: z.string(),
+  example: z.string(),
+  says: z.string(),
+  asks: z.record(z.string(), z.string()),
+  ideas: weights,
+  phrasings: texts,
+  not: texts,
+});
+
+const leaf = z.strictObject({
+  fact: kebab,
+  operator: z.string(),
+  figure: path.optional(),
+  other: kebab.optional(),
+  value: z.union([z.string(), z.number(), z.boolean(), texts]).optional(),
+  because: z.string(),
+});
+export type LeafShape = z.infer<typeof leaf>;
+export type ConditionShape = LeafShape | { all: ConditionShape[] } | { any: ConditionShape[] } | { not: ConditionShape };
+const condition: z.ZodType<ConditionShape> = z.lazy(() =>
+  z.union([
+    leaf,
+    z.strictObject({ all: z.array(condition) }),
+    z.strictObject({ any: z.array(condition) }),
+    z.strictObject({ not: condition }),
+  ]),
+);
+
+const given = z.record(z.string(), z.union([z.string(), z.number(), z.boolean()]));
+
+/** rules/decisions/<question>/<name>.yaml */
+export const ruleShape = z.strictObject({
+  gives: z.enum(['yes', 'no', 'cannot-say', 'amount', 'list', 'caution', 'step', 'remark']),
+  when: condition,
+  says: z.string(),
+  'why-right': z.string(),
+  source: path,
+  outranks: z.array(kebab).optional(),
+  chore: z
+    .strictObject({
+      at: z.enum(['morning', 'midday', 'evening', 'soon']),
+      order: z.number(),
+      says: z.string(),
+      'done-by': z.string().optional(),
+    })
+    .optional(),
+  cases: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        facts: given,
+        figures: z.record(z.string(), z.union([z.string(), z.number()])).optional(),
+        expect: z.enum(['held', 'failed', 'unknown']),
+      }),
+    ),
+});
+
+/** rules/facts/<topic>.yaml: fact id → its words */
+export const factWordsShape = z.record(
+  kebab,
+  z.strictObject({
+    name: z.string(),
+    how: z.string(),
+    ask: z.string().optional(),
+    tell: z.string().optional(),
+    shown: shown.optional(),
+  }),
+);
+
+/** rules/assumptions.yaml: id → wording */
+export const assumptionsShape = z.record(kebab, z.string());
+
+/** rules/units.yaml */
+export const unitsShape = z.strictObject({
+  shown: z.record(kebab, shown),
+  units: z.record(
+    z.string(),
+    z.strictObject({
+      dimension: kebab,
+      factor: z.number().positive(),
+      offset: z.number().optional(),
+      says: z.tuple([z.string(), z.string()]),
+      words: texts,
+      decimals: z.number().int().min(0),
+    }),
+  ),
+});
+
+const classed = z.record(kebab, z.strictObject({ class: kebab, words: texts }));
+
+/** rules/words.yaml */
+export const wordsShape = z.strictObject({
+  ideas: z.record(kebab, texts),
+  causes: classed,
+  signs: classed,
+  kinds: z.record(kebab, texts),
+  settings: z.record(
+    kebab,
+    z.strictObject({ name: z.string(), dimension: z.string(), words: texts, example: z.string() }),
+  ),
+});
