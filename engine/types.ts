@@ -345,6 +345,8 @@ export interface Question {
   /** Ideas that speak for it (above 0) or against it (below 0), with their weights. */
   readonly ideas: Readonly<Record<string, number>>;
   readonly results: readonly QuestionResult[];
+  /** Wording for all groups together, with the totals as {facts}; null when there is nothing to add up. */
+  readonly together: string | null;
   /** Questions whose chores make up this list; only for the daily round. */
   readonly gathers: readonly string[];
   /** Whether a "when" and a "what would turn it" are worked out. */

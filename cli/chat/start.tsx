@@ -37,14 +37,20 @@ const loadDrawing = async (env: NodeJS.ProcessEnv) => {
 export const startChat = async (doors: ChatDoors): Promise<void> => {
   const { stdin, stdout, env, screenReader, ...chat } = doors;
   const { render, Chat } = await loadDrawing(env);
-  const app = render(<Chat {...chat} />, {
-    stdin,
-    stdout,
-    exitOnCtrlC: false,
-    patchConsole: false,
-    isScreenReaderEnabled: screenReader,
-  });
-  await app.waitUntilExit();
-  // In screen-reader mode Ink ends on the prompt's own row.
-  if (screenReader) stdout.write('\n');
+  // Before the first drawing: a key typed the moment the prompt appears must not be echoed beside it.
+  stdin.setRawMode(true);
+  try {
+    const app = render(<Chat {...chat} />, {
+      stdin,
+      stdout,
+      exitOnCtrlC: false,
+      patchConsole: false,
+      isScreenReaderEnabled: screenReader,
+    });
+    await app.waitUntilExit();
+  } finally {
+    stdin.setRawMode(false);
+    // In screen-reader mode Ink ends on the prompt's own row.
+    if (screenReader) stdout.write('\n');
+  }
 };

@@ -24,8 +24,8 @@ const column = 'not known'.length + 2;
 
 const measureOf = (width: number): number => Math.max(narrowest, Math.min(width, widest));
 
-/** Text rows get this indent below a lead word, so that list numbers stay in the margin. */
-const hangOf = (parts: Parts): number => (parts.lead === '' ? 0 : Math.max(3, parts.lead.search(/\D/) + 2));
+/** Later rows stand under the text of a numbered row, and a little in from any other lead word. */
+const hangOf = ({ lead }: Parts): number => (/^\d/.test(lead) ? lead.length : Math.min(3, lead.length));
 
 const endRows = (rows: readonly string[], parts: Parts, measure: number, hang: number): readonly Row[] => {
   const plain = rows.map((text) => [{ text, tone: parts.tone }]);
@@ -65,7 +65,7 @@ const endRows = (rows: readonly string[], parts: Parts, measure: number, hang: n
 const rowsOfParts = (parts: Parts, measure: number): readonly Row[] => {
   const hang = hangOf(parts);
   const room = parts.end !== null && measure >= roomForColumn ? measure - column : measure;
-  const notes = parts.notes.flatMap((note) => wrap(note, measure - hang, 0));
+  const notes = parts.notes.flatMap((note) => wrap(note, measure - hang));
   return [
     ...endRows(wrap(parts.lead + parts.body, room, hang), parts, measure, hang),
     ...notes.map((text): Row => [{ text: ' '.repeat(hang) + text, tone: 'aside' }]),

@@ -12,7 +12,7 @@ export interface Parts {
 }
 
 /** Tokens that are sentences; pictures and blank rows are shown in their own way. */
-export type Sentence = Exclude<Token, { t: 'picture' } | { t: 'blank' }>;
+export type Worded = Exclude<Token, { t: 'picture' } | { t: 'blank' }>;
 
 const say = (body: string, more: Partial<Parts> = {}): Parts => ({
   lead: '',
@@ -25,8 +25,8 @@ const say = (body: string, more: Partial<Parts> = {}): Parts => ({
 
 const capitalise = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
-/** All the words of a sentence token, cleaned, in the order in which they are read. */
-export const partsOf = (token: Sentence): Parts => {
+/** All the words of such a token, cleaned, in the order in which they are read. */
+export const partsOf = (token: Worded): Parts => {
   switch (token.t) {
     case 'claim':
     case 'heading':

@@ -35,6 +35,9 @@ export interface Reader {
   along(id: string, branch?: readonly string[]): (x: number) => number;
   /** Keys at which the table along its last axis begins and ends. */
   spanOf(id: string, branch?: readonly string[]): readonly [number, number];
+  /** The class of a cause of loss (`hunter`, `illness`, …) and of a sign, as `rules/words.yaml` has it; `other` when it has not. */
+  causeClass(cause: string): string;
+  signClass(sign: string): string;
   /** Records that ledger lines went into the value. */
   from(...entries: readonly FromEntry[]): void;
   /** Says that something was taken for granted: an id of `rules/assumptions.yaml` and what fills its wording. */

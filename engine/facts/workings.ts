@@ -141,6 +141,8 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
         if (figure === undefined) throw new Error(`no such figure: ${id}`);
         return spanOf(figure, on, branch);
       },
+      causeClass: (cause) => book.words.causes[cause]?.class ?? 'other',
+      signClass: (sign) => book.words.signs[sign]?.class ?? 'other',
       from: (...entries) => {
         for (const { on: day, line } of entries) {
           if (!draft.entries.some((each) => each.line === line)) draft.entries.push({ on: day, line });

@@ -1,7 +1,7 @@
 /** Something wrong inside an entry, and how it becomes a problem with a place in the file. */
 import type { Problem } from '../problem.ts';
 import { type LedgerCode, ledgerCodes } from './codes.ts';
-import type { Part, Scan, Span } from './scan.ts';
+import { type Part, type Scan, type Span, scanLine } from './scan.ts';
 
 /** What is wrong, by the path of the value in its entry; the empty path is the entry itself. */
 export interface Finding {
@@ -11,6 +11,22 @@ export interface Finding {
   readonly under: 'value' | 'key' | 'end';
   readonly data: Problem['data'];
 }
+
+/** Something wrong with the value of a field, or at a path inside it. */
+export const findingAt = (code: LedgerCode, path: string, data: Problem['data'] = {}): Finding => ({
+  code,
+  path,
+  under: 'value',
+  data: { field: path, ...data },
+});
+
+/** A field that is not there and should be. */
+export const findingMissing = (field: string, data: Problem['data'] = {}): Finding => ({
+  code: 'missing-field',
+  path: field,
+  under: 'end',
+  data: { field, ...data },
+});
 
 /** A stretch of one line of the file. */
 export interface Spot {
@@ -22,23 +38,26 @@ export interface Spot {
 /** Finds the part of the file that gave an entry the value at a path. */
 export type Locate = (path: string, under: Finding['under']) => Spot;
 
-const WHOLE: Scan = { ok: true, parts: new Map(), duplicates: [] };
-
 /** Finds values in one line. `inside` is the path of the object that holds them, empty for the line itself. */
-export const locateIn =
-  (line: number, raw: string, scan: Scan = WHOLE, inside = ''): Locate =>
-  (path, under) => {
-    const parts: ReadonlyMap<string, Part> = scan.ok ? scan.parts : new Map();
-    const whole: Span = parts.get(inside)?.value ?? { at: 0, length: raw.length };
+export const locateIn = (line: number, raw: string, scan: Scan = scanLine(raw), inside = ''): Locate => {
+  const parts: ReadonlyMap<string, Part> = scan.ok ? scan.parts : new Map();
+  const whole: Span = parts.get(inside)?.value ?? { at: 0, length: raw.length };
+  return (path, under) => {
     const part = parts.get([inside, path].filter((each) => each !== '').join('.'));
     if (under === 'end' || part === undefined) {
       return { line, raw, span: { at: Math.max(0, whole.at + whole.length - 1), length: 1 } };
     }
     return { line, raw, span: under === 'key' ? (part.key ?? part.value) : part.value };
   };
+};
 
 /** A problem at the place that `locate` finds for it. */
-export const problemAt = (file: string, locate: Locate, finding: Finding, touches: readonly string[]): Problem => {
+export const problemAt = (
+  file: string,
+  locate: Locate,
+  finding: Finding,
+  touches: readonly string[],
+): Problem => {
   const { line, raw, span } = locate(finding.path, finding.under);
   return {
     code: finding.code,

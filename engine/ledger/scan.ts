@@ -13,18 +13,13 @@ export interface Part {
   readonly value: Span;
 }
 
-/** A key that its object holds already. */
-export interface Duplicate {
-  readonly path: string;
-  readonly key: Span;
-}
-
 /**
- * `parts` are found by path: `count`, `weights.2`, `with.count`; the whole line is at the empty path.
+ * `parts` are found by path: `count`, `weights.2`, `with.count`; the whole line is at the empty path. `duplicates` are
+ * the paths of keys that stand twice in one object; as in JSON.parse, the last of them is the one that is found.
  * `unfinished` says that the line is good as far as it goes and was cut off.
  */
 export type Scan =
-  | { readonly ok: true; readonly parts: ReadonlyMap<string, Part>; readonly duplicates: readonly Duplicate[] }
+  | { readonly ok: true; readonly parts: ReadonlyMap<string, Part>; readonly duplicates: readonly string[] }
   | { readonly ok: false; readonly at: number; readonly unfinished: boolean };
 
 interface Container {
@@ -42,7 +37,7 @@ const DEEPEST = 3;
 /** Reads one line of JSON without building its value. Walks once and never recurses. */
 export const scanLine = (raw: string): Scan => {
   const parts = new Map<string, Part>();
-  const duplicates: Duplicate[] = [];
+  const duplicates: string[] = [];
   const open: Container[] = [];
   let expects: 'value' | 'value-or-close' | 'key' | 'key-or-close' | 'next' = 'value';
   let key: Span | null = null;
@@ -77,7 +72,7 @@ export const scanLine = (raw: string): Scan => {
       const name = String(JSON.parse(raw.slice(at, reach.to)));
       key = { at, length: reach.to - at };
       path = pathBelow(inside, name);
-      if (inside.names.has(name) && open.length <= DEEPEST) duplicates.push({ path, key });
+      if (inside.names.has(name) && open.length <= DEEPEST) duplicates.push(path);
       inside.names.add(name);
       at = skipSpace(raw, reach.to);
       if (raw[at] !== ':') return stopAt(at);

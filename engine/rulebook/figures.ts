@@ -38,7 +38,8 @@ const enter = (figure: Figure, cell: number | FigureTable, at: readonly Value[])
   const key = at[0];
   if (axis === undefined || key === undefined) throw new Error(`figure ${figure.id} wants ${figure.by.length} axes`);
   if (axis.between === 'name') {
-    const branch = Object.hasOwn(cell, String(key)) ? cell[String(key)] : undefined;
+    // A row named `other` stands for every name that the table does not have.
+    const branch = cell[[String(key), 'other'].find((name) => Object.hasOwn(cell, name)) ?? ''];
     return branch === undefined ? undefined : enter(figure, branch, at.slice(1));
   }
   const keys = Object.keys(cell).map(Number);
@@ -72,7 +73,7 @@ export const figureAt = (
 /** Lowest and highest key of the innermost axis of a table below the named branches, in the axis's unit. */
 export const spanOf = (figure: Figure, on: Day, branch: readonly string[] = []): readonly [number, number] => {
   let cell: number | FigureTable | undefined = inForce(figure, on).value;
-  for (const name of branch) cell = typeof cell === 'object' ? cell[name] : undefined;
+  for (const name of branch) cell = typeof cell === 'object' ? (cell[name] ?? cell.other) : undefined;
   if (typeof cell !== 'object') throw new Error(`figure ${figure.id} has no table at ${branch.join('/')}`);
   const keys = Object.keys(cell).map(Number);
   return [Math.min(...keys), Math.max(...keys)];

@@ -87,6 +87,7 @@ export const questionFrom = (id: string, data: z.infer<typeof questionShape>): Q
   not: data.not,
   ideas: data.ideas,
   results: data.results.map((each) => ({ id: each.id, fact: each.fact, total: each.total ?? null })),
+  together: data.together ?? null,
   gathers: data.gathers ?? [],
   turns: data.turns ?? false,
 });

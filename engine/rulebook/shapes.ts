@@ -61,6 +61,7 @@ export const questionShape = z.strictObject({
   results: z.array(
     z.strictObject({ id: kebab, fact: kebab, total: z.enum(['sum']).optional() }),
   ),
+  together: z.string().optional(),
   gathers: z.array(kebab).optional(),
   ideas: weights,
   phrasings: texts,

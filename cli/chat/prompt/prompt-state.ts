@@ -37,8 +37,11 @@ export interface Taken {
   readonly leaves: boolean;
 }
 
+/** Made once: making one costs more than a thousand uses. It holds no state. */
+const segmenter = new Intl.Segmenter();
+
 const graphemes = (text: string): readonly string[] =>
-  Array.from(new Intl.Segmenter().segment(text), (each) => each.segment);
+  Array.from(segmenter.segment(text), (each) => each.segment);
 
 /** An empty line with the lines of earlier days to recall, oldest first. */
 export const openEditor = (past: readonly string[]): Editor => ({

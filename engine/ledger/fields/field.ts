@@ -1,6 +1,6 @@
 /** What a field of an entry kind is: its name, what it takes, and how a reader hands back what it read. */
 import type { FieldValue } from '../../types.ts';
-import type { Finding } from '../finding.ts';
+import { type Finding, findingAt } from '../finding.ts';
 import type { Book } from '../ledger.ts';
 
 export type FieldType =
@@ -54,7 +54,7 @@ export type ReadField = (value: unknown, field: Field, around: Around) => Readin
 
 /** A reading that found one thing wrong with the value of a field, or at a path inside it. */
 export const wrong = (code: Finding['code'], path: string, data: Finding['data']): Reading => ({
-  wrong: [{ code, path, under: 'value', data: { field: path, ...data } }],
+  wrong: [findingAt(code, path, data)],
 });
 
 /** A reading of a value whose JSON type is not the one wanted. */

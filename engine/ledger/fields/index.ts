@@ -1,6 +1,5 @@
 /** Which reader a field type has. */
-import type { Field, FieldType, ReadField, Reading } from './field.ts';
-import type { Around } from './field.ts';
+import type { Around, Field, FieldType, ReadField, Reading } from './field.ts';
 import { readCount, readFlag, readMoney } from './number.ts';
 import { readOneQuantity, readQuantities, readSize } from './quantity.ts';
 import { readChoice, readText } from './text.ts';

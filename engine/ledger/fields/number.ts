@@ -5,7 +5,11 @@ import { boundsOf, isWithin, type ReadField, wrong, wrongType } from './field.ts
 export const readCount: ReadField = (value, field, around) => {
   if (typeof value !== 'number' || !Number.isInteger(value)) return wrongType(field, around, 'count');
   if (!Number.isSafeInteger(value) || !isWithin(value, field)) {
-    return wrong('out-of-range', field.name, { found: around.written(field.name), wants: 'count', ...boundsOf(field) });
+    return wrong('out-of-range', field.name, {
+      found: around.written(field.name),
+      wants: 'count',
+      ...boundsOf(field),
+    });
   }
   return { value };
 };
@@ -16,7 +20,8 @@ export const readMoney: ReadField = (value, field, around) => {
     return wrongType(field, around, 'money', { suggestion: value.toFixed(2) });
   }
   if (typeof value !== 'string') return wrongType(field, around, 'money');
-  if (!/^\d{1,9}(\.\d{1,2})?$/.test(value)) return wrong('bad-money', field.name, { found: value, wants: 'money' });
+  if (!/^\d{1,9}(\.\d{1,2})?$/.test(value))
+    return wrong('bad-money', field.name, { found: value, wants: 'money' });
   return { value };
 };
 

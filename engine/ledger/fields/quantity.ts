@@ -73,8 +73,11 @@ export const readSize: ReadField = (value, field, around) => {
   const length = readQuantity(around.book.units, /^\s*[\d.]+\s*$/.test(first) ? `${first} ${unit}` : first);
   if (length === undefined || width === undefined) return bad;
   const pair = [length, width];
-  const other = pair.map((each) => dimensionOf(around.book.units, each.unit)).find((each) => each !== 'length');
-  if (other !== undefined) return wrong('wrong-dimension', field.name, { found: value, wants: 'size', is: other });
+  const other = pair
+    .map((each) => dimensionOf(around.book.units, each.unit))
+    .find((each) => each !== 'length');
+  if (other !== undefined)
+    return wrong('wrong-dimension', field.name, { found: value, wants: 'size', is: other });
   if (pair.some((each) => each.value <= 0)) {
     return wrong('out-of-range', field.name, { found: value, wants: 'size', min: 0 });
   }

@@ -1,0 +1,62 @@
+/** Builds the shipped program: checks and compiles the rules into JSON, bundles the code, and gathers the licences. */
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { build, type Plugin } from 'esbuild';
+import { allFacts } from '../../engine/facts/index.ts';
+import { buildRulebook, readRuleFiles } from '../../engine/rulebook/load.ts';
+import { sayProblem } from '../say/problem.ts';
+import { licencesOf } from './licences.ts';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const out = `${root}dist`;
+
+/** Modules that the program never uses: a debugger's back end, and path expressions in rule files, which we do not allow. */
+const leaveOut = (names: readonly string[]): Plugin => ({
+  name: 'leave-out',
+  setup: ({ onResolve, onLoad }) => {
+    const filter = new RegExp(`^(${names.join('|')})$`);
+    onResolve({ filter }, ({ path }) => ({ path, namespace: 'left-out' }));
+    onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({
+      contents: 'export const JSONPath = () => { throw new Error("paths are not allowed"); }; export default {};',
+    }));
+  },
+});
+
+const compileRules = (): void => {
+  const { book, problems } = buildRulebook(readRuleFiles(`${root}rules`), [...allFacts.values()]);
+  if (problems.length > 0) {
+    for (const problem of problems) process.stderr.write(`${sayProblem(problem).join('\n')}\n\n`);
+    throw new Error(`the rules have ${problems.length} problems`);
+  }
+  writeFileSync(`${out}/rulebook.json`, JSON.stringify(book));
+};
+
+const bundle = async (): Promise<void> => {
+  const { metafile } = await build({
+    absWorkingDir: root,
+    entryPoints: { penside: 'cli/main.ts' },
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    outdir: out,
+    outExtension: { '.js': '.mjs' },
+    minify: true,
+    legalComments: 'none',
+    jsx: 'automatic',
+    metafile: true,
+    logLevel: 'warning',
+    define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' },
+    plugins: [leaveOut(['react-devtools-core', 'jsonpath-plus'])],
+    // CommonJS packages inside an ESM bundle still call require for Node's own modules.
+    banner: { js: "import{createRequire as __require}from'node:module';const require=__require(import.meta.url);" },
+  });
+  writeFileSync(`${out}/metafile.json`, JSON.stringify(metafile));
+  writeFileSync(`${out}/LICENCES.txt`, licencesOf(root, metafile));
+};
+
+rmSync(out, { recursive: true, force: true });
+mkdirSync(out, { recursive: true });
+compileRules();
+await bundle();

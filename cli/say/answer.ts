@@ -1,0 +1,101 @@
+/** An answer → tokens: the claim, what it rests on, what is not known, what would turn it, and what to mind. */
+import type { Answer, Assumed, Missing, Part, TurnsOn } from '../../engine/types.ts';
+import { capital, fill, listed, phrase } from './phrase.ts';
+import { sayDay, sayValue } from './quantity.ts';
+import { sayReason } from './reason.ts';
+import type { Speech } from './speech.ts';
+import type { Token } from './tokens.ts';
+
+/** What a fact is called, in the keeper's words. */
+export const nameOf = (speech: Speech, fact: string): string => speech.book.facts[fact]?.name ?? fact;
+
+export const sayAssumed = (speech: Speech, assumed: Assumed): string => {
+  const words = fill(speech, speech.book.assumptions[assumed.id] ?? assumed.id, {
+    group: { value: assumed.group, unit: null },
+    ...assumed.values,
+  });
+  return assumed.group === null || words.includes(assumed.group) ? words : `for the ${assumed.group}, ${words}`;
+};
+
+/** What to ask for and what to type for something that is not known. */
+export const sayMissing = (speech: Speech, { fact, group }: Missing): { readonly ask: string; readonly tell: string | null } => {
+  const words = speech.book.facts[fact];
+  const values = { group: { value: group ?? 'birds', unit: null } };
+  return {
+    ask: fill(speech, words?.ask ?? `Not on record: ${nameOf(speech, fact)}.`, values),
+    tell: words?.tell == null ? null : fill(speech, words.tell, values),
+  };
+};
+
+export const sayTurnsOn = (speech: Speech, { fact, from, to, unit, verdict }: TurnsOn): string => {
+  const value = (of: TurnsOn['from']): string => sayValue(speech, { value: of, unit }, fact);
+  return `It would turn to ${verdict} if ${nameOf(speech, fact)} were ${value(to)} instead of ${value(from)}.`;
+};
+
+/** The claim of one part; a part without a verdict says what it waits for. */
+export const sayClaim = (speech: Speech, part: Part): string => {
+  if (part.headline !== null) return phrase(speech, part.headline);
+  const names = listed(part.unknown.map((each) => nameOf(speech, each.fact)));
+  const group = part.group === null ? '' : ` for the ${part.group}`;
+  return names === '' ? `Nothing to say${group} here.` : `I cannot say yet${group}: I do not know ${names}.`;
+};
+
+/** All groups together, where the question adds them up. */
+export const sayTogether = (speech: Speech, answer: Answer): string | null => {
+  const template = speech.book.questions[answer.question]?.together ?? null;
+  const totals = answer.results.filter((result) => result.group === null);
+  if (template === null || answer.parts.length < 2 || totals.length === 0) return null;
+  const values = Object.fromEntries(totals.map(({ fact, value, unit }) => [fact, { value, unit }]));
+  // A total that one group's missing record kept from adding up is left out with its clause.
+  const complete = [...template.matchAll(/\{([^}]+)\}/g)].every(([, name = '']) => name in values);
+  return complete ? fill(speech, template, values) : null;
+};
+
+const sayUnless = (speech: Speech, part: Part): Token[] =>
+  part.unless.map(({ says }) => ({ t: 'detail', text: `This holds unless: ${phrase(speech, says)}` }));
+
+const sayWhen = (speech: Speech, part: Part): Token[] => {
+  if (part.when === null) return [];
+  const rests = part.when.assumed.filter((each, index, all) => all.findIndex((other) => other.id === each.id) === index);
+  const on = rests.length === 0 ? '' : ` That rests on this: ${rests.map((each) => sayAssumed(speech, each)).join('; ')}.`;
+  return [{ t: 'next', text: `It is expected to turn to ${part.when.verdict} on ${sayDay(part.when.on, speech.today)}.${on}` }];
+};
+
+const sayPart = (speech: Speech, answer: Answer, part: Part): Token[] => [
+  ...part.reasons.map((reason) => sayReason(speech, answer, reason)),
+  ...sayUnless(speech, part),
+  ...part.unknown.map((missing): Token => {
+    const { ask, tell } = sayMissing(speech, missing);
+    return { t: 'unknown', text: ask, tell };
+  }),
+  ...sayWhen(speech, part),
+  ...part.turnsOn.slice(0, 1).map((turn): Token => ({ t: 'next', text: sayTurnsOn(speech, turn) })),
+];
+
+const eachOnce = (tokens: readonly Token[]): Token[] => [...new Map(tokens.map((token) => [JSON.stringify(token), token])).values()];
+
+const saySteps = (speech: Speech, part: Part): Token[] =>
+  part.steps.map((step) => ({ t: 'step', id: step.id, text: phrase(speech, step.says), at: step.at, done: step.done }));
+
+/** The tokens of an answer. */
+export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
+  const { on } = answer.request.moment;
+  const gathered = answer.parts.length === 1 && answer.parts[0]?.verdict === 'list';
+  const together = sayTogether(speech, answer);
+  const cautions = answer.parts.flatMap((part) => part.cautions.map((each): Token => ({ t: 'caution', text: phrase(speech, each.says) })));
+  const remarks = answer.parts.flatMap((part) => part.remarks.map((each): Token => ({ t: 'detail', text: phrase(speech, each.says) })));
+  const assumed = answer.assumed.map((each): Token => ({ t: 'detail', text: `Taken for granted: ${sayAssumed(speech, each)}.` }));
+  return eachOnce([
+    ...(on === speech.today ? [] : [{ t: 'heading', text: `For ${sayDay(on, speech.today)}` } as const]),
+    ...(gathered ? cautions : []),
+    ...answer.parts
+      .filter((part) => part.verdict !== 'list' || part.headline !== null)
+      .map((part): Token => ({ t: 'claim', text: capital(sayClaim(speech, part)) })),
+    ...(together === null ? [] : [{ t: 'claim', text: together } as const]),
+    ...answer.parts.flatMap((part) => (part.verdict === 'list' ? saySteps(speech, part) : [])),
+    ...answer.parts.flatMap((part) => sayPart(speech, answer, part)),
+    ...(gathered ? [] : cautions),
+    ...remarks,
+    ...assumed,
+  ]);
+};

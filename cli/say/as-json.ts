@@ -1,0 +1,143 @@
+/** An answer as data for scripts: fixed keys, units of the place, nothing rounded away and nothing left out. */
+import type { Answer, Gives, Part, Reason, Value } from '../../engine/types.ts';
+import { sayAssumed, sayClaim, sayMissing, sayTogether, sayTurnsOn } from './answer.ts';
+import { capital, phrase } from './phrase.ts';
+import { inShownUnit } from './quantity.ts';
+import { saySource } from './reason.ts';
+import type { Speech } from './speech.ts';
+
+export interface Heard {
+  readonly question: string | null;
+  readonly group: string | null;
+  readonly on: string | null;
+  readonly until: string | null;
+  readonly slots: Readonly<Record<string, unknown>>;
+  readonly supposing: readonly { readonly what: string; readonly value: unknown; readonly unit: string | null }[];
+  readonly assumed: readonly string[];
+}
+
+/** The one shape of `--json`; every key is always there. */
+export interface JsonAnswer {
+  asked: string;
+  heard: Heard;
+  verdict: 'yes' | 'no' | 'cannot-say' | 'amount' | 'list' | 'which' | 'not-understood' | 'recorded';
+  headline: string;
+  results: readonly object[];
+  when: string | null;
+  'turns-on': readonly object[];
+  reasons: readonly object[];
+  unknown: readonly object[];
+  cautions: readonly object[];
+  steps: readonly (string | object)[];
+  choices: readonly object[];
+  picture: { lines: readonly string[]; says: string } | null;
+  ref: string | null;
+}
+
+export const emptyJson = (asked: string, heard: Heard): JsonAnswer => ({
+  asked,
+  heard,
+  verdict: 'not-understood',
+  headline: '',
+  results: [],
+  when: null,
+  'turns-on': [],
+  reasons: [],
+  unknown: [],
+  cautions: [],
+  steps: [],
+  choices: [],
+  picture: null,
+  ref: null,
+});
+
+/** Digits past what a double holds exactly are noise of the conversions, not information. */
+const tidy = (value: number): number => Number(value.toPrecision(12));
+
+const valued = (
+  speech: Speech,
+  value: Value | null,
+  unit: string | null,
+  fact: string,
+): { readonly value: Value | null; readonly unit: string | null } => {
+  if (typeof value !== 'number' || unit === null || unit === 'date') return { value, unit };
+  // A ratio stays a ratio for scripts; only people are shown percent.
+  if (unit === 'ratio') return { value: tidy(value), unit };
+  const shown = inShownUnit(speech, value, unit, fact);
+  return { value: tidy(shown.value), unit: shown.unit };
+};
+
+const figureOf = (speech: Speech, answer: Answer, reason: Reason): object | null => {
+  if (reason.figure !== null) {
+    const { id, value, unit, from } = reason.figure;
+    return { id, ...valued(speech, value, unit, id), from };
+  }
+  if (reason.other === null) return null;
+  const step = answer.workings.find((each) => each.fact === reason.other?.id && (each.group === null || each.group === reason.group));
+  const use = step?.figures[0];
+  return { id: use?.id ?? reason.other.id, ...valued(speech, reason.other.value, reason.other.unit, reason.other.id), from: use?.from ?? null };
+};
+
+const sourceOf = (speech: Speech, answer: Answer, reason: Reason): string => {
+  const step = answer.workings.find((each) => each.fact === (reason.other?.id ?? reason.fact.id));
+  const id = reason.figure?.source ?? step?.figures[0]?.source ?? reason.source;
+  return saySource(speech, id);
+};
+
+/** One verdict for several groups: theirs when they agree, else the one that asks for the most care. */
+export const jointVerdict = (parts: readonly Part[]): Gives => {
+  const careful: readonly Gives[] = ['cannot-say', 'no', 'yes', 'amount', 'list'];
+  return careful.find((each) => parts.some((part) => part.verdict === each)) ?? 'cannot-say';
+};
+
+/** The answer to a question as the one JSON shape. */
+export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer: Answer): JsonAnswer => {
+  const together = sayTogether(speech, answer);
+  const claims = answer.parts
+    .filter((part) => part.verdict !== 'list' || part.headline !== null)
+    .map((part) => capital(sayClaim(speech, part)));
+  const steps = answer.parts.flatMap((part) => part.steps);
+  const todo = steps.filter((step) => !step.done).length;
+  const listHeadline = `${todo} still to do, ${steps.length - todo} done.`;
+  const verdict = jointVerdict(answer.parts);
+  return {
+    ...emptyJson(asked, {
+      ...heard,
+      assumed: [...heard.assumed, ...answer.assumed.map((each) => sayAssumed(speech, each))],
+    }),
+    verdict: verdict as JsonAnswer['verdict'],
+    headline: verdict === 'list' ? listHeadline : [...claims, ...(together === null ? [] : [together])].join(' '),
+    results: answer.results.map(({ id, fact, group, value, unit }) => ({ id, ...valued(speech, value, unit, fact), group })),
+    when: answer.parts.map((part) => part.when?.on).find((day) => day !== undefined) ?? null,
+    'turns-on': answer.parts.flatMap((part) =>
+      part.turnsOn.map((turn) => ({
+        fact: turn.fact,
+        from: valued(speech, turn.from, turn.unit, turn.fact).value,
+        to: valued(speech, turn.to, turn.unit, turn.fact).value,
+        unit: valued(speech, turn.to, turn.unit, turn.fact).unit,
+        says: sayTurnsOn(speech, turn),
+      })),
+    ),
+    reasons: answer.parts.flatMap((part) =>
+      part.reasons.map((reason) => ({
+        n: reason.n,
+        rule: reason.rule,
+        outcome: reason.outcome,
+        says: capital(phrase(speech, reason.says)),
+        fact: { id: reason.fact.id, ...valued(speech, reason.fact.value, reason.fact.unit, reason.fact.id) },
+        operator: reason.operator,
+        figure: figureOf(speech, answer, reason),
+        source: sourceOf(speech, answer, reason),
+        why: reason.why,
+      })),
+    ),
+    unknown: answer.parts.flatMap((part) =>
+      part.unknown.map((missing) => ({ fact: missing.fact, ...sayMissing(speech, missing) })),
+    ),
+    cautions: answer.parts.flatMap((part) =>
+      part.cautions.map(({ rule, says, source }) => ({ rule, says: phrase(speech, says), source: saySource(speech, source) })),
+    ),
+    steps: steps.map((step) => ({ id: step.id, says: phrase(speech, step.says), due: step.at, done: step.done, rule: step.rule })),
+    ref: answer.ref,
+  };
+};

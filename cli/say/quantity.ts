@@ -1,0 +1,73 @@
+/** Rounding, units and days in words: the only place where a number becomes text. */
+import { type Day, weekdayOf } from '../../engine/day.ts';
+import type { Shown } from '../../engine/types.ts';
+import { fromBase, shownUnit, toBase, unitOf } from '../../engine/units.ts';
+import type { Speech } from './speech.ts';
+
+const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+/** A day as people say it: `Saturday 16 May`, with the year when it is not this year. */
+export const sayDay = (day: Day, today: Day): string => {
+  const [year, month, date] = day.split('-').map(Number);
+  const words = `${weekdays[weekdayOf(day)]} ${date} ${months[(month ?? 1) - 1]}`;
+  return day.slice(0, 4) === today.slice(0, 4) ? words : `${words} ${year}`;
+};
+
+/** So many decimals, without zeros that say nothing; one more decimal below one, where it would otherwise be lost. */
+const round = (value: number, decimals: number): string => {
+  const fine = Math.abs(value) < 1 && decimals > 0 ? decimals + 1 : decimals;
+  const text = value.toFixed(fine);
+  const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+  return trimmed === '-0' ? '0' : trimmed.replace('-', '−');
+};
+
+/** A value in the unit it is shown in at this place, unrounded. `word` names the fact, which may have a unit of its own. */
+export const inShownUnit = (
+  speech: Speech,
+  value: number,
+  unit: string,
+  word?: string,
+): { readonly value: number; readonly unit: string } => {
+  const { units, facts } = speech.book;
+  const own = word === undefined ? undefined : facts[word]?.shown?.[speech.system];
+  const to = own ?? shownUnit(units, unit, speech.system);
+  if (to === unit) return { value, unit };
+  return { value: fromBase(units, toBase(units, { value, unit }), to), unit: to };
+};
+
+const sayNumber = (speech: Speech, value: number, unitId: string, word?: string): string => {
+  const shown = inShownUnit(speech, value, unitId, word);
+  const unit = unitOf(speech.book.units, shown.unit);
+  if (unit === undefined) return String(value);
+  if (unit.dimension === 'money') return `${speech.currency}${shown.value.toFixed(2)}`;
+  if (unit.dimension === 'money-per-mass') return `${speech.currency}${shown.value.toFixed(2)} ${unit.one}`;
+  if (unit.dimension === 'ratio') return `${round(unit.id === 'percent' ? shown.value : shown.value * 100, Math.abs(shown.value) < 0.1 ? 1 : 0)}%`;
+  const number = round(shown.value, unit.decimals);
+  return `${number} ${number === '1' ? unit.one : unit.many}`.trimEnd();
+};
+
+/**
+ * A value in words with its unit: `38 °F`, `1 bird`, `Saturday 16 May`, `yes`, `not known`.
+ * @param word the fact or figure it belongs to, where that has a unit of its own to be shown in
+ */
+export const sayValue = (speech: Speech, { value, unit }: Shown, word?: string): string => {
+  if (value === null) return 'not known';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (unit === 'date') return sayDay(String(value), speech.today);
+  if (typeof value === 'string') return value;
+  return unit === null ? round(value, 2) : sayNumber(speech, value, unit, word);
+};

@@ -1,0 +1,75 @@
+/** Clock, folders, streams and terminal, looked at once and handed down: nothing else reads them. */
+import { existsSync } from 'node:fs';
+import { homedir, userInfo } from 'node:os';
+import { join } from 'node:path';
+import type { Day } from '../engine/day.ts';
+import { isDay } from '../engine/day.ts';
+
+export interface Surroundings {
+  /** The keeper's local day. */
+  readonly today: Day;
+  /** Local date and time with offset, such as `2026-05-02T07:12:00-04:00`. */
+  readonly now: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly stdin: NodeJS.ReadStream;
+  readonly stdout: NodeJS.WriteStream;
+  readonly stderr: NodeJS.WriteStream;
+  /** Where the flock file is when nothing else is said. */
+  readonly flockFile: string;
+  /** Who is writing, where known. */
+  readonly by: string | null;
+  /** Terminal columns, or no limit in a pipe. */
+  readonly width: number;
+}
+
+const two = (value: number): string => String(value).padStart(2, '0');
+
+/** A local date and time with its offset from UTC, as in RFC 3339. */
+export const localTime = (at: Date): string => {
+  const offset = -at.getTimezoneOffset();
+  const sign = offset < 0 ? '-' : '+';
+  const hours = two(Math.floor(Math.abs(offset) / 60));
+  const day = `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+  const time = `${two(at.getHours())}:${two(at.getMinutes())}:${two(at.getSeconds())}`;
+  return `${day}T${time}${sign}${hours}:${two(Math.abs(offset) % 60)}`;
+};
+
+/** The user's data folder: XDG on Linux and others, its equivalents on macOS and Windows. */
+const dataFolder = (env: Surroundings['env'], platform: string): string => {
+  if (platform === 'win32') return join(env.LOCALAPPDATA ?? join(homedir(), 'AppData', 'Local'), 'penside');
+  if (platform === 'darwin') return join(homedir(), 'Library', 'Application Support', 'penside');
+  // A relative XDG path is to be ignored, says the specification.
+  const xdg = env.XDG_DATA_HOME;
+  return join(xdg?.startsWith('/') ? xdg : join(homedir(), '.local', 'share'), 'penside');
+};
+
+const userName = (): string | null => {
+  try {
+    return userInfo().username;
+  } catch {
+    // No entry for this user, as in some containers: then nobody is named.
+    return null;
+  }
+};
+
+/** Looks around once. `PENSIDE_NOW` (a day, or a local time with offset) sets the clock, for scripts and for trying things out. */
+export const lookAround = (process: NodeJS.Process): Surroundings => {
+  const { env, stdin, stdout, stderr, platform } = process;
+  const set = env.PENSIDE_NOW;
+  const real = localTime(new Date());
+  const now = set === undefined ? real : isDay(set) ? `${set}${real.slice(10)}` : set;
+  return {
+    today: now.slice(0, 10),
+    now,
+    env,
+    stdin,
+    stdout,
+    stderr,
+    flockFile: env.PENSIDE_FILE ?? join(dataFolder(env, platform), 'flock.jsonl'),
+    by: env.PENSIDE_BY ?? userName(),
+    width: stdout.isTTY && stdout.columns > 0 ? stdout.columns : Number.POSITIVE_INFINITY,
+  };
+};
+
+/** Whether there is a flock file. */
+export const isThere = (path: string): boolean => existsSync(path);

@@ -1,0 +1,55 @@
+/** The answer to a field that was asked for, put into the waiting draft. */
+import { tell } from './tell.ts';
+import type { Line } from './find/all.ts';
+import { spansOf } from './spans.ts';
+import type { About, Draft } from './types.ts';
+
+/** A draft with the asked field filled, or null when the line does not answer it. */
+export interface Completed {
+  readonly draft: Draft;
+  readonly assumed: readonly string[];
+}
+
+const dayFields = new Set(['hatched', 'until']);
+const textFields = new Set(['who', 'words', 'why', 'reason', 'strip', 'ration']);
+const longestAnswer = 12;
+
+const birdIn = (line: Line): string | null => spansOf(line.spans, 'group')[0]?.bird ?? null;
+
+/** A new group is named by what was typed, without `the`. */
+const newName = (words: string): string => words.trim().replace(/^(?:the|call them|my)\s+/i, '');
+
+const direct = (field: string, draft: Draft, words: string, line: Line): unknown => {
+  if (dayFields.has(field)) {
+    const [day] = spansOf(line.spans, 'day');
+    return day === undefined ? null : field === 'hatched' ? day.past : day.future;
+  }
+  if (field === 'bird') return birdIn(line);
+  if (field === 'group' && draft.kind === 'arrive') return newName(words);
+  return textFields.has(field) ? words.trim() : null;
+};
+
+/** Settings are read by their own dimension, so the setting's name is put before the value. */
+const asTold = (draft: Draft, field: string, words: string, about: About): string => {
+  const what = draft.kind === 'setting' && field === 'value' ? String(draft.fields.what ?? '') : '';
+  return what === '' ? words : `${about.book.words.settings[what]?.words[0] ?? ''} ${words}`;
+};
+
+/** Fills the asked field from a line. `find` runs the finders over a text. */
+export const completeDraft = (words: string, about: About, find: (words: string) => Line): Completed | null => {
+  const asking = about.asking;
+  if (asking === null || words.trim() === '') return null;
+  const { draft, field } = asking;
+  const line = find(words);
+  if (line.tokens.length > longestAnswer && field !== 'words') return null;
+  const text = asTold(draft, field, words, about);
+  const told = tell(draft.kind, text, text === words ? line : find(text), { ...about, asking: null }, null);
+  const own = direct(field, draft, words, line);
+  const value = own ?? told?.draft.fields[field] ?? null;
+  if (value === null || value === undefined) return null;
+  // what else the answer says is taken along, but never over what was said before
+  const extra = draft.kind === 'arrive' || own === null ? (told?.draft.fields ?? {}) : {};
+  const fields = { ...extra, ...draft.fields, [field]: value };
+  const missing = draft.missing.filter((name) => fields[name as keyof typeof fields] === undefined);
+  return { draft: { ...draft, fields, missing }, assumed: told?.assumed ?? [] };
+};

@@ -1,0 +1,74 @@
+/** What the builders of drafts are handed, and the small readings that several of them share. */
+import type { Line } from '../find/all.ts';
+import { wordsUnder } from '../find/all.ts';
+import type { Settled } from '../refine/settle-day.ts';
+import { type NumberSpan, type QuantitySpan, type Span, spansOf, type TermSpan } from '../spans.ts';
+import type { About } from '../types.ts';
+
+/** One clause that tells something, with all that was found in it. */
+export interface Told {
+  readonly words: string;
+  readonly line: Line;
+  readonly days: Settled;
+  readonly about: About;
+  /** Groups named earlier in the same breath, for `moved them`. */
+  readonly carried: readonly string[];
+}
+
+/** Fields in the ledger's own form; what is missing of the required ones; what was taken for granted. */
+export interface Built {
+  readonly fields: Readonly<Record<string, unknown>>;
+  readonly missing: readonly string[];
+  readonly assumed: readonly string[];
+}
+
+export type Build = (told: Told) => Built;
+
+/** Leaves out what is null or an empty list. */
+export const known = (fields: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(
+    Object.entries(fields).filter(([, value]) => value !== null && value !== undefined && !(Array.isArray(value) && value.length === 0)),
+  );
+
+/** The required names that have no value. */
+export const lacking = (fields: Readonly<Record<string, unknown>>, ...required: readonly string[]): readonly string[] =>
+  required.filter((name) => fields[name] === null || fields[name] === undefined);
+
+/** The keeper's own words under a span. */
+export const under = (told: Told, span: { from: number; to: number }): string =>
+  wordsUnder(told.words, told.line.tokens, span.from, span.to);
+
+/** Words of the line in plain spelling, marks left out. */
+export const plain = (told: Told): readonly string[] =>
+  told.line.tokens.filter((token) => !token.isMark).map((token) => token.word);
+
+/** Whether any of these words is in the line. */
+export const says = (told: Told, ...words: readonly string[]): boolean => {
+  const line = ` ${plain(told).join(' ')} `;
+  return words.some((word) => line.includes(` ${word} `));
+};
+
+export const terms = (told: Told, list: TermSpan['list']): readonly TermSpan[] =>
+  spansOf(told.line.spans, 'term').filter((span) => span.list === list);
+
+/** The longest term of a list, the first of equally long ones. */
+export const longestTerm = (told: Told, list: TermSpan['list']): TermSpan | null =>
+  terms(told, list).reduce<TermSpan | null>((best, span) => (best === null || span.to - span.from > best.to - best.from ? span : best), null);
+
+export const numbers = (told: Told): readonly NumberSpan[] => spansOf(told.line.spans, 'number');
+
+export const quantities = (told: Told, dimension: string): readonly QuantitySpan[] =>
+  spansOf(told.line.spans, 'quantity').filter((span) => span.dimension === dimension);
+
+/** A number as short as it can be written. */
+export const decimal = (value: number): string => String(Math.round(value * 10000) / 10000);
+
+/** `25 lb`, as the ledger has it. */
+export const written = (value: number, unit: string): string => `${decimal(value)} ${unit}`;
+
+/** Exact money text, `117.00`. */
+export const moneyText = (cents: number): string => `${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, '0')}`;
+
+/** The span that begins at or just after a token, small words skipped. */
+export const spanAfter = (told: Told, at: number): Span | undefined =>
+  told.line.spans.find((span) => span.kind !== 'term' && span.from >= at && span.from <= at + 1);

@@ -1,0 +1,117 @@
+/** Which suppositions a line lays over the ledger: `what if it's 38 tonight`, `10 more birds`, `if nights stayed above 55`. */
+import { type Span, spansOf } from '../spans.ts';
+import type { Token } from '../tokens.ts';
+import type { Supposing } from '../types.ts';
+import { type Line, wordsUnder } from './all.ts';
+
+const cues = [
+  ['what', 'if'],
+  ['what', 'about', 'if'],
+  ['even', 'if'],
+  ['let', 'us', 'say'],
+  ['lets', 'say'],
+  ['say', 'we'],
+  ['say', 'i'],
+  ['say', 'the'],
+  ['say', 'it'],
+  ['suppose'],
+  ['supposing'],
+  ['imagine'],
+  ['assume'],
+  ['assuming'],
+  ['pretend'],
+  ['hypothetically'],
+  ['in', 'case'],
+  ['in', 'the', 'event'],
+  ['provided'],
+  ['if'],
+  ['were'],
+  ['should', 'tonight'],
+  ['should', 'the'],
+];
+/** An `if` behind these only means whether. */
+const whether = new Set(['see', 'know', 'sure', 'wonder', 'wondering', 'ask', 'check', 'tell', 'me', 'unsure', 'certain']);
+const startOnly = new Set(['were', 'should', 'say', 'provided', 'assume', 'imagine']);
+const more = new Set(['more', 'extra', 'additional', 'warmer', 'hotter', 'higher', 'another', 'later', 'longer']);
+const less = new Set(['fewer', 'less', 'colder', 'cooler', 'lower', 'earlier', 'sooner']);
+
+/** What a supposed number is taken to be, by the words about it; the fact's or figure's id is the engine's. */
+const subjects: readonly {
+  readonly what: string;
+  readonly fact?: string;
+  readonly figure?: string;
+  readonly words: ReadonlySet<string>;
+  readonly takes: readonly string[];
+}[] = [
+  { what: 'feed price', figure: 'feed/price', words: new Set(['feed', 'bag', 'bags', 'price', 'grain']), takes: ['money'] },
+  { what: 'night low', fact: 'night-low', words: new Set(['night', 'nights', 'tonight', 'low', 'overnight', 'lows', 'minimum', 'cold', 'colder', 'freezes', 'drops']), takes: ['temperature', 'number'] },
+  { what: 'high', fact: 'day-high', words: new Set(['high', 'hit', 'hits', 'hot', 'hotter', 'heat', 'day', 'days', 'out', 'reaches', 'maximum', 'outside']), takes: ['temperature', 'number'] },
+  { what: 'night low', fact: 'night-low', words: new Set(['it', 'degrees', 'temperature', 'warmer', 'temperatures']), takes: ['temperature'] },
+  { what: 'birds', fact: 'alive', words: new Set(['birds', 'bird', 'chicks', 'chickens', 'of', 'em', 'them', 'whites', 'reds']), takes: ['number'] },
+];
+
+const cueAt = (tokens: readonly Token[], at: number): number | null => {
+  const before = tokens[at - 1]?.word ?? '';
+  for (const cue of cues) {
+    if (!cue.every((word, n) => tokens[at + n]?.word === word)) continue;
+    if (cue[0] === 'if' && whether.has(before)) return null;
+    const opens = at === 0 || tokens[at - 1]?.isMark === true || ['and', 'but', 'ok', 'so'].includes(before);
+    if (startOnly.has(cue[0] ?? '') && !opens) continue;
+    return at + cue.length;
+  }
+  return null;
+};
+
+const clauseEnd = (tokens: readonly Token[], from: number): number => {
+  const end = tokens.findIndex((token, n) => n > from && token.isMark && token.word !== '-' && token.word !== '/');
+  return end < 0 ? tokens.length : end;
+};
+
+const stepOf = (tokens: readonly Token[], span: Span): { sign: number; adds: boolean } => {
+  const near = [tokens[span.to]?.word, tokens[span.to + 1]?.word, tokens[span.from - 1]?.word];
+  if (near.some((word) => word !== undefined && less.has(word))) return { sign: -1, adds: true };
+  return { sign: 1, adds: near.some((word) => word !== undefined && more.has(word)) };
+};
+
+const readChange = (line: Line, from: number, to: number): Supposing | null => {
+  const inside = line.spans.filter((span) => from <= span.from && span.to <= to);
+  const said = new Set(line.tokens.slice(from, to).map((token) => token.word));
+  const money = spansOf(inside, 'money')[0];
+  const heat = spansOf(inside, 'quantity').find((span) => span.dimension === 'temperature');
+  const number = spansOf(inside, 'number')[0];
+  const value = money ?? heat ?? number;
+  if (value === undefined) return null;
+  const kind = value.kind === 'quantity' ? value.dimension : value.kind;
+  const subject = subjects.find((each) => each.takes.includes(kind) && [...said].some((word) => each.words.has(word)));
+  if (subject === undefined) return null;
+  const step = stepOf(line.tokens, value);
+  const amount = value.kind === 'money' ? value.cents / 100 : value.value;
+  return {
+    what: subject.what,
+    ...(subject.fact === undefined ? {} : { fact: subject.fact }),
+    ...(subject.figure === undefined ? {} : { figure: subject.figure }),
+    value: amount * step.sign,
+    unit: value.kind === 'quantity' ? value.unit : value.kind === 'money' ? 'money' : null,
+    adds: step.adds,
+  };
+};
+
+/** What is supposed in a line, with the stretch of tokens it stands in; words only where it is not plain what is meant. */
+export const findSupposing = (words: string, line: Line): readonly (Supposing & { from: number; to: number })[] => {
+  const found: (Supposing & { from: number; to: number })[] = [];
+  let at = 0;
+  while (at < line.tokens.length) {
+    const begin = cueAt(line.tokens, at);
+    if (begin === null) {
+      at += 1;
+      continue;
+    }
+    const to = clauseEnd(line.tokens, begin);
+    const said = wordsUnder(words, line.tokens, begin, to).trim();
+    const change = readChange(line, begin, to);
+    if (change !== null) found.push({ ...change, from: at, to });
+    else if (said !== '') found.push({ what: said, value: said, unit: null, adds: false, from: at, to });
+    at = to;
+  }
+  return found;
+};

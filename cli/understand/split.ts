@@ -1,0 +1,109 @@
+/** Where one breath tells several things, and what each of them is. */
+import type { Day } from '../../engine/day.ts';
+import type { Line } from './find/all.ts';
+import type { Match } from './match.ts';
+import { spansOf } from './spans.ts';
+import { tell, type ToldDraft } from './tell.ts';
+import type { Token } from './tokens.ts';
+import type { About } from './types.ts';
+
+/** A part of a line with its own words, finds and matches. */
+export interface Clause {
+  readonly words: string;
+  readonly line: Line;
+  readonly matches: readonly Match[];
+}
+
+export type ReadClause = (words: string) => Clause;
+
+const joints = new Set(['and', 'then', 'also', 'plus']);
+const stops = new Set(['.', ',', ';', '!', '&', '+']);
+const leaningOn = ['looked like', 'looks like', 'probably', 'maybe', 'think', 'because', 'no idea', 'not sure', 'must have'];
+
+const bounds = { strong: 2.5, clauses: 8 };
+
+/** The texts between stops and joining words. */
+export const cutClauses = (words: string, tokens: readonly Token[]): readonly string[] => {
+  const texts: string[] = [];
+  let from = 0;
+  for (const token of tokens) {
+    if (!stops.has(token.word) && !joints.has(token.word)) continue;
+    texts.push(words.slice(from, token.start));
+    from = token.end;
+  }
+  texts.push(words.slice(from));
+  return texts.map((text) => text.trim()).filter((text) => text !== '');
+};
+
+const ideaWeight = (match: Match): number =>
+  match.evidence.filter((each) => each.idea !== 'wording' && each.idea !== 'told' && each.weight > 0).reduce((sum, each) => sum + each.weight, 0);
+
+/** The kind of record that a clause tells by itself, with nothing required missing but perhaps the group. */
+const ownKind = (clause: Clause, about: About): string | null => {
+  const best = clause.matches[0];
+  if (best === undefined || best.topic.family !== 'tell' || ideaWeight(best) < bounds.strong) return null;
+  if (leaningOn.some((lead) => clause.words.toLowerCase().startsWith(lead))) return null;
+  const kind = best.topic.id.slice('tell:'.length);
+  const told = tell(kind, clause.words, clause.line, about, null);
+  const lacks = told?.draft.missing.filter((name) => name !== 'group') ?? ['all'];
+  return lacks.length === 0 ? kind : null;
+};
+
+/** `and the reds 8`: another group with its own number, told in the manner of the clause before. */
+const isElliptic = (clause: Clause): boolean => {
+  const groups = spansOf(clause.line.spans, 'group');
+  const values = clause.line.spans.filter((span) => span.kind === 'number' || span.kind === 'quantity');
+  return groups.length === 1 && values.length > 0 && clause.line.tokens.length <= 12;
+};
+
+const groupsIn = (line: Line): readonly string[] => [...new Set(spansOf(line.spans, 'group').flatMap((span) => span.names))];
+
+interface Piece {
+  readonly kind: string;
+  readonly text: string;
+}
+
+/** Joins what cannot stand by itself to the piece before. */
+const gather = (texts: readonly string[], read: ReadClause, about: About): readonly Piece[] | null => {
+  const pieces: Piece[] = [];
+  for (const text of texts) {
+    const clause = read(text);
+    const kind = ownKind(clause, about);
+    const last = pieces.at(-1);
+    const isNew = kind !== null && !(kind === 'sign' && last?.kind === 'loss');
+    if (last !== undefined && !isNew && isElliptic(clause) && groupsIn(read(last.text).line).length === 1) {
+      pieces.push({ kind: last.kind, text });
+    } else if (isNew) pieces.push({ kind, text });
+    else if (last !== undefined) pieces[pieces.length - 1] = { kind: last.kind, text: `${last.text}, ${text}` };
+    else return null;
+  }
+  return pieces;
+};
+
+/** What the drafts of one breath owe each other: a cause said once goes for all losses. */
+const shareCause = (drafts: readonly ToldDraft[]): readonly ToldDraft[] => {
+  const cause = drafts.map((each) => each.draft.fields.cause).find((each) => each !== undefined);
+  return drafts.map((each) =>
+    each.draft.kind === 'loss' && each.draft.fields.cause === undefined && cause !== undefined
+      ? { ...each, draft: { ...each.draft, fields: { ...each.draft.fields, cause } } }
+      : each,
+  );
+};
+
+/** The drafts of a line that tells several things; null when it tells one. */
+export const splitTold = (texts: readonly string[], read: ReadClause, about: About): readonly ToldDraft[] | null => {
+  if (texts.length < 2 || texts.length > bounds.clauses) return null;
+  const pieces = gather(texts, read, about);
+  if (pieces === null || pieces.length < 2) return null;
+  const drafts: ToldDraft[] = [];
+  let before: { groups: readonly string[]; on: Day } | null = null;
+  for (const piece of pieces) {
+    const clause = read(piece.text);
+    const told = tell(piece.kind, piece.text, clause.line, about, before);
+    if (told === null) return null;
+    const named = groupsIn(clause.line);
+    before = { groups: named.length > 0 ? named : (before?.groups ?? []), on: told.draft.on };
+    drafts.push(told);
+  }
+  return shareCause(drafts);
+};

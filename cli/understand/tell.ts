@@ -1,0 +1,55 @@
+/** A clause as a record of one kind: its day, its fields, and what is missing. */
+import { addDays, type Day } from '../../engine/day.ts';
+import { builders } from './draft/index.ts';
+import type { Told } from './draft/told.ts';
+import type { Line } from './find/all.ts';
+import { type Settled, settleDays } from './refine/settle-day.ts';
+import { spansOf } from './spans.ts';
+import type { About, Draft } from './types.ts';
+
+/** A draft with what was taken for granted in making it. */
+export interface ToldDraft {
+  readonly draft: Draft;
+  readonly assumed: readonly string[];
+}
+
+const aheadWords = new Set(['forecast', 'supposed', 'going', 'expected', 'expecting', 'will', 'predicts', 'predicted', 'tomorrow', 'next', 'calling', 'plan', 'coming']);
+
+/** Records look back, except those that speak of what is to come. */
+const leanOf = (line: Line): 'past' | 'future' =>
+  line.tokens.some((token) => aheadWords.has(token.word)) ? 'future' : 'past';
+
+/** The day on which one group is as old as the line says, where it names no day. */
+const dayOfAge = (line: Line, about: About): Day | null => {
+  const [age] = spansOf(line.spans, 'age');
+  const [group] = spansOf(line.spans, 'group');
+  const [name, second] = group?.names ?? [];
+  const hatched = second === undefined ? about.groups.find((each) => each.name === name)?.hatched : undefined;
+  const day = age === undefined || hatched === undefined ? null : addDays(hatched, Math.round(age.days));
+  return day === null || day > about.today ? null : day;
+};
+
+const namesDay = (words: string, line: Line, about: About): Settled => {
+  const settled = settleDays(words, line, leanOf(line));
+  return settled.on === null && settled.since === null ? { ...settled, on: dayOfAge(line, about) } : settled;
+};
+
+/** Makes the draft of a kind from a clause; null for a kind that cannot be told. `on` is the day to take where none is named. */
+export const tell = (
+  kind: string,
+  words: string,
+  line: Line,
+  about: About,
+  before: { groups: readonly string[]; on: Day } | null,
+): ToldDraft | null => {
+  const build = builders[kind];
+  if (build === undefined) return null;
+  const days = namesDay(words, line, about);
+  const told: Told = { words, line, days, about, carried: before?.groups ?? [] };
+  const built = build(told);
+  const on = days.on ?? days.since ?? before?.on ?? about.today;
+  return {
+    draft: { kind, on, fields: built.fields, missing: built.missing },
+    assumed: [...days.assumed, ...built.assumed],
+  };
+};

@@ -1,0 +1,77 @@
+/** One line of the state file → its entry, or all that is wrong with it. */
+import type { Problem } from '../problem.ts';
+import type { Entry } from '../types.ts';
+import { ledgerCodes } from './codes.ts';
+import type { Around } from './fields/field.ts';
+import { findingAt, inFileOrder, type Locate, locateIn, problemAt } from './finding.ts';
+import type { Book } from './ledger.ts';
+import { readEntry } from './read-entry.ts';
+import { type Scan, scanLine } from './scan.ts';
+import { touchesOf, touchesOfText } from './touches.ts';
+
+export interface LineRead {
+  readonly entry: Entry | null;
+  readonly problems: readonly Problem[];
+}
+
+// What a message repeats of the file has to fit on a line of it.
+const LONGEST_SHOWN = 60;
+
+/** What the readers of fields may look at in a record whose values `locate` finds. */
+export const aroundOf = (book: Book, record: Around['record'], locate: Locate): Around => {
+  const writtenInFull = (path: string): string => {
+    const { raw, span } = locate(path, 'value');
+    const text = raw.slice(span.at, span.at + span.length);
+    return text.startsWith('"') ? String(JSON.parse(text)) : text;
+  };
+  const written = (path: string): string => {
+    const text = writtenInFull(path);
+    return text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
+  };
+  return { book, record, written, writtenInFull };
+};
+
+/** Whether a JSON value is an object, as every entry is. */
+export const isRecord = (value: unknown): value is Around['record'] =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+// A crash can leave a line that stops in the middle, or a stretch of zero bytes. Both are the same mishap wherever they
+// stand: an entry that was never confirmed to the keeper.
+const isTorn = (raw: string, scan: Scan & { ok: false }): boolean =>
+  /^\0+$/.test(raw) || (scan.unfinished && raw.trimStart().startsWith('{'));
+
+const findUnparsable = (file: string, line: number, raw: string, scan: Scan & { ok: false }): Problem => {
+  const code = isTorn(raw, scan) ? 'torn-line' : 'not-json';
+  return {
+    code,
+    at: { file, line, column: Math.min(scan.at, raw.length - 1) + 1, length: 1 },
+    raw,
+    data: {},
+    grave: ledgerCodes[code],
+    touches: touchesOfText(raw),
+  };
+};
+
+/** Reads a line that is not blank. A line with any problem gives no entry: half of what it says may be wrong as well. */
+export const readLine = (file: string, line: number, raw: string, book: Book): LineRead => {
+  const scan = scanLine(raw);
+  if (!scan.ok) return { entry: null, problems: [findUnparsable(file, line, raw, scan)] };
+
+  const record: unknown = JSON.parse(raw);
+  const locate = locateIn(line, raw, scan);
+  if (!isRecord(record)) {
+    const finding = { code: 'not-an-object', path: '', under: 'value', data: {} } as const;
+    return { entry: null, problems: [problemAt(file, locate, finding, touchesOf(undefined, undefined))] };
+  }
+  const read = readEntry(aroundOf(book, record, locate), line, raw);
+  const findings = [
+    ...scan.duplicates.map((path) => ({ ...findingAt('duplicate-key', path), under: 'key' }) as const),
+    ...('findings' in read ? read.findings : []),
+  ];
+  if (findings.length === 0 && 'entry' in read) return { entry: read.entry, problems: [] };
+  const touches = touchesOf(record.kind, record.group);
+  return {
+    entry: null,
+    problems: inFileOrder(findings.map((each) => problemAt(file, locate, each, touches))),
+  };
+};

@@ -1,0 +1,119 @@
+/** Which entries stand once undos and corrections are taken into account, as far as the ledger is believed. */
+import type { Problem } from '../problem.ts';
+import type { Entry, Moment } from '../types.ts';
+import { type Locate, locateIn, problemAt } from './finding.ts';
+import type { Book, Ledger } from './ledger.ts';
+import { readEntry } from './read-entry.ts';
+import { aroundOf, isRecord } from './read-line.ts';
+import { isRevision, recordOn, targetOf } from './target.ts';
+import { touchesOf } from './touches.ts';
+
+/** How much of the ledger is believed; the part of a Moment that concerns knowing, not the day asked about. */
+export type Belief = Pick<Moment, 'asOf' | 'lines'>;
+
+/** An entry that counts, with the corrections that made it what it is, oldest first. */
+export interface Standing {
+  readonly entry: Entry;
+  readonly corrections: readonly Entry[];
+}
+
+export interface Settled {
+  /** In file order, without undos and corrections. */
+  readonly standing: readonly Standing[];
+  /** Everything believed, in file order, also what was taken back. */
+  readonly believed: readonly Entry[];
+  /** Problems of lines that nobody undid or put right. */
+  readonly problems: readonly Problem[];
+  /** How many lines are believed. */
+  readonly lines: number;
+}
+
+const dayWritten = (entry: Entry): string => entry.written?.slice(0, 10) ?? entry.on;
+
+const isBelieved = (entry: Entry, { asOf, lines }: Belief): boolean =>
+  (lines === null || entry.line <= lines) && (asOf === null || dayWritten(entry) <= asOf);
+
+const replacementsOf = (correction: Entry): Readonly<Record<string, unknown>> => {
+  const value: unknown = JSON.parse(String(correction.fields.with));
+  return isRecord(value) ? value : {};
+};
+
+/** Finds the values of an entry: in the last correction that told them, else in its own line. */
+export const locateStanding = (own: Pick<Entry, 'line' | 'raw'>, corrections: readonly Entry[]): Locate => {
+  const original = locateIn(own.line, own.raw);
+  const told = corrections.map((correction) => ({
+    names: Object.keys(replacementsOf(correction)),
+    locate: locateIn(correction.line, correction.raw, undefined, 'with'),
+  }));
+  return (path, under) => {
+    const [field = ''] = path.split('.');
+    return (told.findLast(({ names }) => names.includes(field))?.locate ?? original)(path, under);
+  };
+};
+
+type Corrected = { readonly standing: Standing } | { readonly problems: readonly Problem[] };
+
+const correctLine = (ledger: Ledger, line: number, corrections: readonly Entry[], book: Book): Corrected => {
+  const raw = ledger.lines[line - 1] ?? '';
+  const told = [recordOn(ledger, line) ?? {}, ...corrections.map(replacementsOf)].flatMap(Object.entries);
+  const record = Object.fromEntries([...new Map(told)].filter(([, value]) => value !== null));
+  const locate = locateStanding({ line, raw }, corrections);
+  const read = readEntry(aroundOf(book, record, locate), line, raw);
+  if ('entry' in read) return { standing: { entry: read.entry, corrections } };
+  const touches = touchesOf(record.kind, record.group);
+  return { problems: read.findings.map((each) => problemAt(ledger.file, locate, each, touches)) };
+};
+
+interface Revisions {
+  readonly undone: ReadonlySet<number>;
+  readonly corrections: ReadonlyMap<number, readonly Entry[]>;
+}
+
+// From the last line to the first, since a revision counts only if nothing after it took it back: an undo that is itself
+// undone leaves its line standing.
+const revise = (ledger: Ledger, believed: readonly Entry[]): Revisions => {
+  const undone = new Set<number>();
+  const corrections = new Map<number, Entry[]>();
+  for (const revision of believed.filter(isRevision).reverse()) {
+    const target = targetOf(ledger, revision);
+    if (undone.has(revision.line) || 'mismatch' in target) continue;
+    const others = corrections.get(target.line);
+    if (revision.kind === 'undo') undone.add(target.line);
+    else if (others === undefined) corrections.set(target.line, [revision]);
+    else others.push(revision);
+  }
+  for (const each of corrections.values()) each.reverse();
+  return { undone, corrections };
+};
+
+/** Settles a ledger. Pure; the time it takes grows with the number of lines. */
+export const settle = (ledger: Ledger, belief: Belief, book: Book): Settled => {
+  const believed = ledger.entries.filter((entry) => isBelieved(entry, belief));
+  const { undone, corrections } = revise(ledger, believed);
+  const corrected = new Map(
+    [...corrections]
+      .filter(([line]) => !undone.has(line))
+      .map(([line, each]) => [line, correctLine(ledger, line, each, book)]),
+  );
+
+  const standing = believed
+    .filter((entry) => !isRevision(entry) && !undone.has(entry.line) && !corrected.has(entry.line))
+    .map((entry): Standing => ({ entry, corrections: [] }));
+  const problems = ledger.problems.filter(({ at }) => {
+    const isKnown = belief.lines === null || at.line <= belief.lines;
+    return isKnown && !undone.has(at.line) && !corrected.has(at.line);
+  });
+  for (const result of corrected.values()) {
+    if ('standing' in result) standing.push(result.standing);
+    else for (const problem of result.problems) problems.push(problem);
+  }
+  return {
+    standing: standing.sort((one, other) => one.entry.line - other.entry.line),
+    believed,
+    problems,
+    lines:
+      belief.asOf === null
+        ? Math.min(belief.lines ?? Number.POSITIVE_INFINITY, ledger.lines.length)
+        : (believed.at(-1)?.line ?? 0),
+  };
+};

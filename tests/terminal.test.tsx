@@ -1,0 +1,314 @@
+/** The chat as it is seen and typed into, on a true terminal screen. */
+import { beforeAll, expect, onTestFinished, test, vi } from 'vitest';
+import type { ChatDoors } from '../cli/chat/start.tsx';
+import { type FakeTerminal, openTerminal } from './helpers/fake-terminal.ts';
+import { startIn } from './helpers/start-in.ts';
+import { key, pasted, typeKeys } from './helpers/type-keys.ts';
+
+beforeAll(() => {
+  // Both are read once, when Ink is loaded: a CI must not hide the prompt, and colour must be possible to be seen refused.
+  vi.stubEnv('CI', 'true');
+  vi.stubEnv('FORCE_COLOR', '1');
+});
+
+/** A chat that is ended with its test, however the test ends. */
+const start = async (terminal?: FakeTerminal, doors?: Partial<ChatDoors>) => {
+  const started = await startIn(terminal, doors);
+  onTestFinished(async () => {
+    started.terminal.hangUp();
+    await started.ended.catch(() => undefined);
+  });
+  return started;
+};
+
+test('a turn shows the line, then the answer, then the prompt again', async () => {
+  const { terminal, heard } = await start();
+  typeKeys(terminal, 'how much feed', key.enter);
+  const seen = await terminal.answers('heard how much feed');
+  expect(seen.rows).toEqual(['said: how much feed', 'heard how much feed', '', 'say:']);
+  expect(heard).toEqual(['how much feed']);
+});
+
+test('the opening stands above the first prompt', async () => {
+  const { terminal } = await start(undefined, { opening: [{ t: 'claim', text: 'Good morning.' }] });
+  const seen = await terminal.answers('Good morning.');
+  expect(seen.rows).toEqual(['Good morning.', '', 'say:']);
+});
+
+test('a CI variable neither hides the prompt nor is lost', async () => {
+  const { terminal } = await start();
+  expect(terminal.see().rows).toEqual(['say:']);
+  expect(process.env.CI).toBe('true');
+});
+
+test('every kind of token is drawn in words, wrapped to a narrow window', async () => {
+  const { terminal } = await start(openTerminal(60, 12));
+  typeKeys(terminal, 'everything', key.enter);
+  const seen = await terminal.answers('2. the water you carry');
+  expect(seen.rows).toEqual([
+    'said: everything',
+    'Not tonight: keep the reds in the brooder.',
+    '1. the low tonight is 38 °F and the least for their age is',
+    '   50 °F – failed',
+    '2. they are feathered on the back – held',
+    '   common practice, no source',
+    '3. rain is under a tenth of an inch – not known',
+    'Figure: least night low at four weeks, 50 °F, common',
+    '   practice, no source',
+    'Not known: rain tonight',
+    '   To settle it, type: rain tonight 0.2 in',
+    'Careful: a lamp near straw can start a fire',
+    'It would turn to yes on 2 December.',
+    '',
+    'Today',
+    'Morning: move the pen one length – done',
+    'Evening: fill the water – to do',
+    'lb  _/',
+    '   /',
+    'Weight rises from week to week.',
+    'taking tonight as 25 November',
+    '1. the water they drink',
+    '2. the water you carry',
+    '',
+    'say:',
+  ]);
+});
+
+test('an answer taller than the window loses no row and is never wiped', async () => {
+  const lines = Array.from({ length: 40 }, (_, place) => `row ${place + 1}`);
+  const { terminal } = await start(openTerminal(60, 8), {
+    turn: async () => ({ tokens: lines.map((text) => ({ t: 'detail', text })) }),
+  });
+  typeKeys(terminal, 'long', key.enter);
+  const seen = await terminal.answers('row 40');
+  expect(seen.rows).toEqual(['said: long', ...lines, '', 'say:']);
+  expect(terminal.written()).not.toContain('\x1b[2J');
+});
+
+test('a line is edited in the middle, under the real cursor', async () => {
+  const { terminal, heard } = await start();
+  typeKeys(terminal, 'how feed', key.altB, 'much ', key.ctrlLeft, key.ctrlLeft, key.delete, 'H');
+  const seen = await terminal.shows('say: How much feed');
+  expect(seen.cursor).toEqual({ row: 'say: How much feed', column: 'say: H'.length });
+  typeKeys(terminal, key.end, ' now', key.ctrlW, 'today', key.enter);
+  await terminal.answers('heard How much feed today');
+  expect(heard).toEqual(['How much feed today']);
+});
+
+test('wide characters and joined emoji are one step each, and the cursor keeps their columns', async () => {
+  const { terminal } = await start();
+  typeKeys(terminal, pasted('水👩‍🌾x'), key.left, key.backspace);
+  const seen = await terminal.shows('say: 水x');
+  expect(seen.cursor.column).toBe('say: '.length + 2);
+});
+
+test('older lines are recalled and the unsent draft comes back', async () => {
+  const { terminal, heard } = await start(undefined, { history: ['yesterday'] });
+  typeKeys(terminal, 'first', key.enter);
+  await terminal.answers('heard first');
+  typeKeys(terminal, 'unsent', key.up);
+  await terminal.until(({ cursor }) => cursor.row === 'say: first');
+  typeKeys(terminal, key.up, key.up);
+  await terminal.until(({ cursor }) => cursor.row === 'say: yesterday');
+  typeKeys(terminal, key.down, key.down);
+  await terminal.until(({ cursor }) => cursor.row === 'say: unsent');
+  typeKeys(terminal, key.enter);
+  await terminal.answers('heard unsent');
+  expect(heard).toEqual(['first', 'unsent']);
+});
+
+test('a pasted text becomes one line and waits to be sent', async () => {
+  const { terminal, heard } = await start();
+  typeKeys(terminal, pasted('lost 2\r\nfound 1\n\x1b[31mred\r'));
+  await terminal.until(({ cursor }) => cursor.row.startsWith('say: lost 2 found 1 red'));
+  expect(heard).toEqual([]);
+  typeKeys(terminal, key.enter);
+  await terminal.answers('heard lost 2 found 1 red');
+  expect(heard).toEqual(['lost 2 found 1 red']);
+});
+
+test('words and Enter in one chunk are sent', async () => {
+  const { terminal, heard } = await start();
+  terminal.send('foo\r');
+  await terminal.answers('heard foo');
+  terminal.send('two\nlines\r\n');
+  await terminal.answers('heard two lines');
+  expect(heard).toEqual(['foo', 'two lines']);
+});
+
+test('a letter that arrives in two halves is one letter', async () => {
+  const { terminal, heard } = await start();
+  const bytes = Buffer.from('50 °F');
+  terminal.send(bytes.subarray(0, 4));
+  terminal.send(bytes.subarray(4));
+  typeKeys(terminal, key.enter);
+  await terminal.answers('heard 50 °F');
+  expect(heard).toEqual(['50 °F']);
+});
+
+test('keys are taken before the first prompt is drawn, so that none is echoed beside it', async () => {
+  const terminal = openTerminal();
+  const takeKeys = vi.spyOn(terminal.stdin, 'setRawMode');
+  const draw = vi.spyOn(terminal.stdout, 'write');
+  await start(terminal);
+  const [taken = Number.NaN] = takeKeys.mock.invocationCallOrder;
+  expect(taken).toBeLessThan(draw.mock.invocationCallOrder[0] ?? Number.NaN);
+});
+
+test('reports from the terminal and keys without meaning leave no trace', async () => {
+  const { terminal, heard } = await start();
+  const reports = [
+    '\x1b[<0;10;10M',
+    '\x1b[M !!',
+    '\x1b[I',
+    '\x1b[O',
+    '\x1b[1;5R',
+    '\x1b]11;rgb:00/00/00\x07',
+  ];
+  const keys = ['\x1b', '\t', '\x1b[1;5P', '\x1bOP', '\x1b[15~', '\x1b[Z', '\x00', '\x1b[6~'];
+  for (const chunk of [...reports, ...keys]) terminal.send(chunk);
+  typeKeys(terminal, 'ok', key.enter);
+  await terminal.answers('heard ok');
+  expect(heard).toEqual(['ok']);
+});
+
+test('a long line shows the part around the cursor on one row', async () => {
+  const { terminal } = await start(openTerminal(60, 10));
+  typeKeys(terminal, pasted(`start ${'and so on '.repeat(12)}end`));
+  const atEnd = await terminal.shows('so on end');
+  expect(atEnd.rows).toHaveLength(1);
+  expect(atEnd.cursor.row).toMatch(/^say: ….{53}$/u);
+  expect(atEnd.cursor.column).toBe(59);
+  typeKeys(terminal, key.home);
+  const atStart = await terminal.shows('say: start and so');
+  expect(atStart.rows).toHaveLength(1);
+  expect(atStart.cursor.row).toMatch(/^say: start .*…$/u);
+  expect(atStart.cursor.column).toBe('say: '.length);
+});
+
+test.each([
+  ['at its end', [], 'say: …'],
+  ['in its middle', Array(6).fill(key.altB), 'say: …'],
+  ['at its start', [key.home], 'say: one'],
+])(
+  'after the window is made narrower, with the cursor %s, the line stands once',
+  async (_where, keys, shown) => {
+    const { terminal } = await start(openTerminal(80, 10));
+    typeKeys(terminal, 'hello', key.enter);
+    await terminal.answers('heard hello');
+    typeKeys(terminal, pasted('one two three four five six seven eight nine ten eleven twelve'), ...keys);
+    await terminal.shows('eleven twelve');
+    terminal.resize(40, 10);
+    const seen = await terminal.until(
+      ({ cursor }) => cursor.row.startsWith(shown) && cursor.row.length <= 40,
+    );
+    expect(seen.rows.slice(0, -1)).toEqual(['said: hello', 'heard hello', '']);
+    typeKeys(terminal, key.enter);
+    await terminal.answers('heard one two three');
+  },
+);
+
+test('a low window that is made narrower is not wiped', async () => {
+  const { terminal } = await start(openTerminal(80, 2));
+  typeKeys(terminal, pasted('one two three four five six seven eight nine ten eleven twelve'));
+  await terminal.shows('eleven twelve');
+  terminal.resize(25, 2);
+  await terminal.until(({ cursor }) => cursor.row.startsWith('say: …'));
+  expect(terminal.written()).not.toContain('\x1b[2J');
+});
+
+test('Ctrl-C clears a line, and leaves on an empty one; the terminal is given back clean', async () => {
+  const { terminal, heard, ended } = await start();
+  typeKeys(terminal, 'unsent');
+  await terminal.shows('say: unsent');
+  expect(terminal.isRaw()).toBe(true);
+  typeKeys(terminal, key.ctrlC);
+  await terminal.until(({ cursor }) => cursor.row === 'say:');
+  typeKeys(terminal, key.ctrlC);
+  await ended;
+  expect(heard).toEqual([]);
+  expect(terminal.isRaw()).toBe(false);
+  expect(terminal.written()).toMatch(/\x1b\[\?2004h[\s\S]*\x1b\[\?2004l/);
+  expect(terminal.written().lastIndexOf('\x1b[?25h')).toBeGreaterThan(
+    terminal.written().lastIndexOf('\x1b[?25l'),
+  );
+  await terminal.until(({ rows }) => rows.length === 0);
+});
+
+test('Ctrl-D deletes to the right, and leaves on an empty line', async () => {
+  const { terminal, ended } = await start();
+  typeKeys(terminal, 'ab', key.left, key.ctrlD);
+  await terminal.until(({ cursor }) => cursor.row === 'say: a');
+  typeKeys(terminal, key.backspace, key.ctrlD);
+  await ended;
+  expect(terminal.isRaw()).toBe(false);
+});
+
+test('a turn that leaves ends the chat after its words; lines sent behind it are not begun', async () => {
+  const { terminal, heard, ended } = await start();
+  terminal.send('bye\r');
+  terminal.send('more\r');
+  await ended;
+  expect(heard).toEqual(['bye']);
+  expect((await terminal.shows('heard bye')).rows).toEqual(['said: bye', 'heard bye']);
+});
+
+test('lines sent while a turn is at work are taken in order', async () => {
+  const release: (() => void)[] = [];
+  const heard: string[] = [];
+  const { terminal } = await start(undefined, {
+    turn: async (words) => {
+      heard.push(words);
+      if (words === 'slow') await new Promise<void>((resolve) => release.push(resolve));
+      return { tokens: [{ t: 'claim', text: `heard ${words}` }] };
+    },
+  });
+  terminal.send('slow\r');
+  terminal.send('quick\r');
+  await terminal.shows('said: slow');
+  expect(heard).toEqual(['slow']);
+  release[0]?.();
+  const seen = await terminal.answers('heard quick');
+  expect(seen.rows).toEqual(['said: slow', 'heard slow', '', 'said: quick', 'heard quick', '', 'say:']);
+});
+
+test('a turn that throws ends the chat with its error and a clean terminal', async () => {
+  const { terminal, ended } = await start(undefined, {
+    turn: () => Promise.reject(new Error('a fault of ours')),
+  });
+  const failed = expect(ended).rejects.toThrow('a fault of ours');
+  terminal.send('anything\r');
+  await failed;
+  expect(terminal.isRaw()).toBe(false);
+  expect(terminal.written()).toContain('\x1b[?2004l');
+});
+
+test('closing the window ends the chat', async () => {
+  const { terminal, ended } = await start();
+  terminal.hangUp();
+  await ended;
+  expect(terminal.isRaw()).toBe(false);
+});
+
+test('colour repeats the words, and without it the same words stand', async () => {
+  const tinted = await start(undefined, { color: true });
+  const bare = await start();
+  for (const { terminal } of [tinted, bare]) typeKeys(terminal, 'everything', key.enter);
+  const [withColour, without] = await Promise.all(
+    [tinted, bare].map(({ terminal }) => terminal.answers('2. the water you carry')),
+  );
+  expect(without?.rows).toEqual(withColour?.rows);
+  expect(tinted.terminal.written()).toContain('\x1b[36mheld');
+  expect(bare.terminal.written()).not.toMatch(/\x1b\[[\d;]*m/);
+});
+
+test('what a turn or a keeper brings cannot steer the terminal', async () => {
+  const { terminal } = await start(undefined, {
+    turn: async () => ({ tokens: [{ t: 'claim', text: 'ok\x1b[2J\x1b]0;title\x07 then\u202e back' }] }),
+  });
+  typeKeys(terminal, pasted('evil\x1b[2J\x07'), key.enter);
+  const seen = await terminal.answers('ok then back');
+  expect(seen.rows).toEqual(['said: evil', 'ok then back', '', 'say:']);
+  expect(terminal.written()).not.toContain('\x1b[2J');
+  expect(terminal.written()).not.toContain('\x07');
+});
