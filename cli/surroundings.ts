@@ -1,7 +1,7 @@
 /** Clock, folders, streams and terminal, looked at once and handed down: nothing else reads them. */
-import { existsSync } from 'node:fs';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { homedir, userInfo } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import type { Day } from '../engine/day.ts';
 import { isDay } from '../engine/day.ts';
 
@@ -73,3 +73,14 @@ export const lookAround = (process: NodeJS.Process): Surroundings => {
 
 /** Whether there is a flock file. */
 export const isThere = (path: string): boolean => existsSync(path);
+
+/** Makes a new file readable by its owner alone. Null when it was made, else the system's code, such as `EEXIST`. */
+export const createFile = (path: string, text: string): string | null => {
+  try {
+    mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+    writeFileSync(path, text, { flag: 'wx', mode: 0o600 });
+    return null;
+  } catch (error) {
+    return error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
+  }
+};

@@ -151,7 +151,7 @@ export interface WeatherDay {
   readonly rain: Noted | null;
   /** m/s */
   readonly wind: Noted | null;
-  /** % */
+  /** Relative humidity, ratio 0..1 */
   readonly humidity: Noted | null;
 }
 

@@ -2,7 +2,7 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build, type Plugin } from 'esbuild';
-import { allFacts } from '../../engine/facts/index.ts';
+import { known } from '../../engine/index.ts';
 import { buildRulebook, readRuleFiles } from '../../engine/rulebook/load.ts';
 import { sayProblem } from '../say/problem.ts';
 import { licencesOf } from './licences.ts';
@@ -23,7 +23,7 @@ const leaveOut = (names: readonly string[]): Plugin => ({
 });
 
 const compileRules = (): void => {
-  const { book, problems } = buildRulebook(readRuleFiles(`${root}rules`), [...allFacts.values()]);
+  const { book, problems } = buildRulebook(readRuleFiles(`${root}rules`), known);
   if (problems.length > 0) {
     for (const problem of problems) process.stderr.write(`${sayProblem(problem).join('\n')}\n\n`);
     throw new Error(`the rules have ${problems.length} problems`);

@@ -96,7 +96,7 @@ export const splitTold = (texts: readonly string[], read: ReadClause, about: Abo
   const pieces = gather(texts, read, about);
   if (pieces === null || pieces.length < 2) return null;
   const drafts: ToldDraft[] = [];
-  let before: { groups: readonly string[]; on: Day } | null = null;
+  let before = null as { groups: readonly string[]; on: Day } | null;
   for (const piece of pieces) {
     const clause = read(piece.text);
     const told = tell(piece.kind, piece.text, clause.line, about, before);

@@ -15,7 +15,9 @@ export const concernedGroups = (world: World, question: Question, on: string): r
     const { value } = workings.step(concerns.fact, group.name);
     return value !== null && concerns.oneOf.includes(String(value));
   };
-  return here.filter(fits).map((group) => group.name);
+  const chosen = here.filter(fits);
+  // Where it concerns none of them, the rules say so for each: that is an answer too.
+  return (chosen.length > 0 ? chosen : here).map((group) => group.name);
 };
 
 const sameAssumption = (a: Assumed, b: Assumed): boolean =>
@@ -63,9 +65,10 @@ export const referenceOf = (world: World, on: string): string => `${world.state.
 
 /**
  * Answers a request over a folded state.
+ * @param deep whether to look ahead for when and by what a verdict turns; a list that gathers answers has no use for it
  * @throws only when the request names a question that the rulebook has not: the caller's bug
  */
-export const answer = async (world: World, request: Request): Promise<Answer> => {
+export const answer = async (world: World, request: Request, deep = true): Promise<Answer> => {
   const question = world.book.questions[request.question];
   if (question === undefined) throw new Error(`no such question: ${request.question}`);
   if (question.gathers.length > 0) return gather(world, request, question);
@@ -74,7 +77,7 @@ export const answer = async (world: World, request: Request): Promise<Answer> =>
   const groups: readonly (string | null)[] =
     question.per === 'flock' ? [null] : request.groups.length > 0 ? request.groups : concernedGroups(world, question, on);
   const rules = rulesOf(world.book, question.id);
-  const lookAhead = world.book.figures['search/look-ahead']?.values.at(-1)?.value ?? 0;
+  const lookAhead = deep ? Number(workingsOn(world, on, null, []).step('look-ahead', null).value) : 0;
   const answered: Answered[] = [];
   for (const group of groups) {
     answered.push(
@@ -85,7 +88,7 @@ export const answer = async (world: World, request: Request): Promise<Answer> =>
         on,
         until,
         supposing: request.supposing,
-        lookAhead: typeof lookAhead === 'number' ? lookAhead : 0,
+        lookAhead,
       }),
     );
   }

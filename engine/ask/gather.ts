@@ -18,7 +18,7 @@ export const gather = async (world: World, request: Request, question: Question)
     if (asked === undefined) continue;
     // A question of the whole flock has its place in every round; one of a group only where the group is asked about.
     const groups = asked.per === 'flock' ? [] : request.groups;
-    answers.push(await answer(world, { ...request, question: id, groups, until: null }));
+    answers.push(await answer(world, { ...request, question: id, groups, until: null }, false));
   }
   const parts = answers.flatMap((each) => each.parts);
   const unknown: Missing[] = eachOnce(parts.flatMap((part) => part.unknown));

@@ -67,10 +67,14 @@ export const reasonsFor = (told: Told): readonly Omit<Reason, 'n'>[] => {
   return reasons;
 };
 
+/** Whether an unknown rule above the winner would give something else; two amounts are never taken for the same. */
+const couldChange = ({ rule }: RuleOutcome, winner: RuleOutcome): boolean =>
+  rule.gives !== winner.rule.gives || rule.gives === 'amount';
+
 /** What is not known and could still change the answer, each once. */
 export const missingFor = (told: Told, missingOf: (fact: string) => readonly Missing[]): readonly Missing[] => {
   const { winner, open } = told.choice;
-  const matters = winner === null ? open : open.filter(({ rule }) => rule.gives !== winner.rule.gives);
+  const matters = winner === null ? open : open.filter((each) => couldChange(each, winner));
   const found: Missing[] = [];
   for (const { deciding } of matters) {
     for (const { leaf } of deciding) {

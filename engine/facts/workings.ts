@@ -149,6 +149,7 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
         }
       },
       assume: (id, values = {}) => {
+        if (!Object.hasOwn(book.assumptions, id)) throw new Error(`fact ${fact.id} assumes ${id}, which has no words`);
         draft.assumed.push({ id, group: fact.per === 'group' ? group : null, values });
       },
     };

@@ -17,3 +17,9 @@ export const nearestOf = (word: string, names: readonly string[]): string | null
   }
   return best;
 };
+
+/** The nearest name as data of a finding; nothing when there is none. */
+export const suggestFrom = (word: string, names: readonly string[]): { readonly suggestion?: string } => {
+  const suggestion = nearestOf(word, names);
+  return suggestion === null ? {} : { suggestion };
+};

@@ -4,7 +4,7 @@ import type { Around, Field } from './fields/field.ts';
 import { readField } from './fields/index.ts';
 import { type Finding, findingAt, findingMissing } from './finding.ts';
 import { kindNamed, kinds } from './kinds/index.ts';
-import { nearestOf } from './nearest.ts';
+import { suggestFrom } from './nearest.ts';
 
 /** What every entry may carry besides the fields of its kind. */
 const envelope: readonly Field[] = [
@@ -15,11 +15,10 @@ const envelope: readonly Field[] = [
 
 export type ReadEntry = { readonly entry: Entry } | { readonly findings: readonly Finding[] };
 
-const findUnknown = (field: string, known: readonly string[]): Finding => {
-  const suggestion = nearestOf(field, known);
-  const data = { wants: known, ...(suggestion === null ? {} : { suggestion }) };
-  return { ...findingAt('unknown-field', field, data), under: 'key' };
-};
+const findUnknown = (field: string, known: readonly string[]): Finding => ({
+  ...findingAt('unknown-field', field, { wants: known, ...suggestFrom(field, known) }),
+  under: 'key',
+});
 
 const findKind = (around: Around): readonly Finding[] => {
   const { kind } = around.record;
@@ -27,14 +26,7 @@ const findKind = (around: Around): readonly Finding[] => {
   const found = around.written('kind');
   if (typeof kind !== 'string') return [findingAt('wrong-type', 'kind', { found, wants: 'text' })];
   const names = kinds.map((each) => each.kind);
-  const suggestion = nearestOf(kind, names);
-  return [
-    findingAt('unknown-kind', 'kind', {
-      found,
-      wants: names,
-      ...(suggestion === null ? {} : { suggestion }),
-    }),
-  ];
+  return [findingAt('unknown-kind', 'kind', { found, wants: names, ...suggestFrom(kind, names) })];
 };
 
 /** Reads the JSON object that stands on a line, or that a line has become by correction. */

@@ -35,10 +35,10 @@ export const aroundOf = (book: Book, record: Around['record'], locate: Locate): 
 export const isRecord = (value: unknown): value is Around['record'] =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-// A crash can leave a line that stops in the middle, or a stretch of zero bytes. Both are the same mishap wherever they
+// A crash can leave a line that stops in the middle or ends in zero bytes. Both are the same mishap wherever they
 // stand: an entry that was never confirmed to the keeper.
 const isTorn = (raw: string, scan: Scan & { ok: false }): boolean =>
-  /^\0+$/.test(raw) || (scan.unfinished && raw.trimStart().startsWith('{'));
+  raw.endsWith('\0') || (scan.unfinished && raw.trimStart().startsWith('{'));
 
 const findUnparsable = (file: string, line: number, raw: string, scan: Scan & { ok: false }): Problem => {
   const code = isTorn(raw, scan) ? 'torn-line' : 'not-json';

@@ -5,7 +5,7 @@ import { join, relative, sep } from 'node:path';
 import type { z } from 'zod';
 import type { Problem } from '../problem.ts';
 import type { Figure, FactWords, Question, RecordWords, Rule, Rulebook, Source } from '../types.ts';
-import { checkRulebook, type KnownFact } from './checks/index.ts';
+import { checkRulebook, type Known } from './checks/index.ts';
 import { type RuleDocument, type RuleFile, readDocument } from './document.ts';
 import { figureFrom, questionFrom, recordFrom, ruleFrom, shaped, unitsFrom } from './parse.ts';
 import * as shapes from './shapes.ts';
@@ -31,11 +31,11 @@ export interface Loaded {
 /**
  * Builds a rulebook from rule files. Whatever has the right shape is in the book even when problems remain,
  * so that every check can run and all problems come at once.
- * @param facts the facts the engine can work out, with their base units
+ * @param known the facts the engine can work out, and the figures it reads by itself
  */
 export const buildRulebook = (
   files: readonly RuleFile[],
-  facts: readonly KnownFact[],
+  known: Known,
 ): { readonly book: Rulebook; readonly problems: readonly Problem[] } => {
   const problems: Problem[] = [];
   const documents = new Map<string, RuleDocument>();
@@ -96,6 +96,6 @@ export const buildRulebook = (
     words: words ?? { ideas: {}, causes: {}, signs: {}, kinds: {}, settings: {} },
     hash: hash.digest('hex').slice(0, 8),
   };
-  problems.push(...checkRulebook({ book, documents }, facts));
+  problems.push(...checkRulebook({ book, documents }, known));
   return { book, problems };
 };

@@ -1,5 +1,5 @@
 /** Texts: free words, group names, and choices from a closed list. */
-import { nearestOf } from '../nearest.ts';
+import { suggestFrom } from '../nearest.ts';
 import { type Field, type ReadField, type Reading, wrong, wrongType } from './field.ts';
 
 // Control characters, lone halves of surrogate pairs, marks that turn the direction of writing, line separators and the sign
@@ -20,12 +20,7 @@ export const readText: ReadField = (value, field, around) => {
 /** Reads one of a closed list of names. */
 export const readOneOf = (value: string, field: Field, names: readonly string[]): Reading => {
   if (names.includes(value)) return { value };
-  const suggestion = nearestOf(value, names);
-  return wrong('unknown-choice', field.name, {
-    found: value,
-    wants: names,
-    ...(suggestion === null ? {} : { suggestion }),
-  });
+  return wrong('unknown-choice', field.name, { found: value, wants: names, ...suggestFrom(value, names) });
 };
 
 export const readChoice: ReadField = (value, field, around) => {

@@ -1,5 +1,6 @@
 /** Values whose reading depends on what they are told of: settings of the place and own figures. */
 import { dimensionOf } from '../../units.ts';
+import { findingAt } from '../finding.ts';
 import { type ReadField, wrongType } from './field.ts';
 import { readCount, readFlag, readMoney } from './number.ts';
 import { readOneQuantity, readSize } from './quantity.ts';
@@ -71,6 +72,9 @@ export const readFigureValue: ReadField = (value, field, around) => {
   return readOneQuantity(value, { ...field, dimension: dimensionOf(around.book.units, unit) }, around);
 };
 
+// What a line is and when it was told are not for correcting: undo it and tell it again.
+const FIXED: readonly string[] = ['kind', 'written', 'by'];
+
 /** Reads the object of a correction. It is kept as its JSON text, since its fields are those of another line. */
 export const readReplacements: ReadField = (value, field, around) => {
   if (
@@ -80,6 +84,10 @@ export const readReplacements: ReadField = (value, field, around) => {
     Object.keys(value).length === 0
   ) {
     return wrongType(field, around, 'object');
+  }
+  const fixed = FIXED.filter((name) => Object.hasOwn(value, name)).map((name) => `${field.name}.${name}`);
+  if (fixed.length > 0) {
+    return { wrong: fixed.map((path) => ({ ...findingAt('unknown-field', path), under: 'key' })) };
   }
   return { value: around.writtenInFull(field.name) };
 };

@@ -3,7 +3,7 @@ import type { Problem } from '../../problem.ts';
 import { nearest } from '../parse.ts';
 import type { RulebookCheck } from './index.ts';
 
-export const factWords: RulebookCheck = ({ book, documents }, facts) => {
+export const factWords: RulebookCheck = ({ book, documents }, { facts }) => {
   const ids = facts.map((fact) => fact.id);
   const orphans = Object.keys(book.facts)
     .filter((id) => !ids.includes(id))

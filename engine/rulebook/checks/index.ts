@@ -20,13 +20,19 @@ export interface KnownFact {
   readonly figures: readonly string[];
 }
 
+/** What the rest of the engine brings along: its facts, and the figures that it reads outside of facts and rules. */
+export interface Known {
+  readonly facts: readonly KnownFact[];
+  readonly figures: readonly string[];
+}
+
 export interface Checked {
   readonly book: Rulebook;
   /** `rule:go-out/too-young` → the document that a part came from. */
   readonly documents: ReadonlyMap<string, RuleDocument>;
 }
 
-export type RulebookCheck = (checked: Checked, facts: readonly KnownFact[]) => readonly Problem[];
+export type RulebookCheck = (checked: Checked, known: Known) => readonly Problem[];
 
 const checks: readonly RulebookCheck[] = [
   figureShape,
@@ -40,4 +46,4 @@ const checks: readonly RulebookCheck[] = [
   unusedFigure,
 ];
 
-export const checkRulebook: RulebookCheck = (checked, facts) => checks.flatMap((check) => check(checked, facts));
+export const checkRulebook: RulebookCheck = (checked, known) => checks.flatMap((check) => check(checked, known));

@@ -51,7 +51,7 @@ const faultOf = (leaf: Leaf, book: Rulebook, facts: readonly KnownFact[]): Fault
     : { key: leaf.figure !== null ? 'figure' : 'other', code: 'unit-clash', data: { fact: leaf.fact, is: leftIs, against: rightIs } };
 };
 
-export const leafSides: RulebookCheck = ({ book, documents }, facts) =>
+export const leafSides: RulebookCheck = ({ book, documents }, { facts }) =>
   Object.values(book.rules).flatMap((rule) =>
     leavesOf(rule.when).flatMap(({ leaf, path }): Problem[] => {
       const fault = faultOf(leaf, book, facts);

@@ -8,7 +8,7 @@ import type { RulebookCheck } from './index.ts';
 /** Names that a wording may use besides facts and figures. */
 const alwaysThere = ['group', 'on', 'until', 'when'];
 
-export const unknownNames: RulebookCheck = ({ book, documents }, facts) => {
+export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
   const problems: Problem[] = [];
   const factIds = facts.map((fact) => fact.id);
   const figureIds = Object.keys(book.figures);

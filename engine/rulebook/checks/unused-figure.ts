@@ -3,8 +3,8 @@ import type { Problem } from '../../problem.ts';
 import { leavesOf, placeholdersIn, wordingsOf } from '../conditions.ts';
 import type { RulebookCheck } from './index.ts';
 
-export const unusedFigure: RulebookCheck = ({ book, documents }, facts) => {
-  const used = new Set<string>(facts.flatMap((fact) => fact.figures));
+export const unusedFigure: RulebookCheck = ({ book, documents }, { facts, figures }) => {
+  const used = new Set<string>([...figures, ...facts.flatMap((fact) => fact.figures)]);
   for (const rule of Object.values(book.rules)) {
     for (const { leaf } of leavesOf(rule.when)) if (leaf.figure !== null) used.add(leaf.figure);
     for (const { text } of wordingsOf(rule)) for (const name of placeholdersIn(text)) used.add(name);

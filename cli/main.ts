@@ -1,0 +1,59 @@
+#!/usr/bin/env node
+/** The program: reads the command line, runs what it names, writes what comes back, and is the only one to exit. */
+import { parseArgs } from 'node:util';
+import { canChat } from './chat/can-chat.ts';
+import type { Command, Outcome } from './commands/command.ts';
+import type { Surroundings } from './surroundings.ts';
+import { lookAround } from './surroundings.ts';
+
+const shared = ['json', 'file', 'on', 'as-of', 'group', 'help'];
+
+const parse = (args: readonly string[], command: Command | null) => {
+  const options = Object.fromEntries([
+    ...(command === null ? shared.filter((name) => name !== 'json' && name !== 'help').map((name) => [name, { type: 'string' }]) : command.options.map(({ name, takes }) => [name, { type: takes === null ? 'boolean' : 'string' }])),
+    ...(command === null ? [['json', { type: 'boolean' }]] : []),
+    ['help', { type: 'boolean' }],
+    ...(command === null ? [['version', { type: 'boolean' }]] : []),
+  ]) as Record<string, { type: 'string' | 'boolean' }>;
+  return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
+};
+
+const asText = (lines: readonly string[]): string => (lines.length === 0 ? '' : `${lines.join('\n')}\n`);
+
+const chat = async (given: Parameters<typeof import('./commands/chat.ts').openChat>[0], around: Surroundings): Promise<Outcome> => {
+  const { openChat } = await import('./commands/chat.ts');
+  return openChat(given, around);
+};
+
+const run = async (around: Surroundings): Promise<Outcome> => {
+  const args = process.argv.slice(2);
+  const { commands } = await import('./commands/index.ts');
+  const command = commands.find((each) => each.name === args[0]) ?? null;
+  let parsed: ReturnType<typeof parse>;
+  try {
+    parsed = parse(command === null ? args : args.slice(1), command);
+  } catch (error) {
+    const says = error instanceof Error ? error.message.replace(/\. To specify.*$/s, '') : String(error);
+    return { out: [], err: [`${says}. penside${command === null ? '' : ` ${command.name}`} --help shows what there is.`], exit: 64 };
+  }
+  const given = { words: parsed.positionals, options: parsed.values as Record<string, string | boolean | undefined> };
+  if (given.options.help === true) {
+    const { usage, usageOf } = await import('./commands/usage.ts');
+    return { out: command === null ? usage() : usageOf(command), err: [], exit: 0 };
+  }
+  if (given.options.version === true) return { out: [process.env.npm_package_version ?? 'penside'], err: [], exit: 0 };
+  if (command !== null) return command.run(given, around);
+  if (given.words.length > 0) {
+    const { converse, showReply } = await import('./commands/ask.ts');
+    return converse(given, around, [given.words.join(' ')], true, showReply(given, around));
+  }
+  if (canChat(around.stdin, around.stdout, around.env)) return chat(given, around);
+  const { converse, showReply } = await import('./commands/ask.ts');
+  return converse(given, around, ['what needs doing today'], false, showReply(given, around));
+};
+
+const around = lookAround(process);
+const { out, err, exit } = await run(around);
+around.stderr.write(asText(err));
+around.stdout.write(asText(out));
+process.exitCode = exit;

@@ -1,0 +1,25 @@
+/** A problem in words: where it is, the line itself with a caret, what is wrong, and what to type instead. */
+import type { Problem } from '../../engine/problem.ts';
+import { clean } from './clean.ts';
+import { wordsOf } from './problem-words.ts';
+
+/** A long line is shown around the caret only, so that the caret never wraps away from what it points at. */
+const widest = 76;
+
+const around = (raw: string, column: number): { readonly text: string; readonly caret: number } => {
+  const start = Math.max(0, Math.min(column - 1 - widest / 2, raw.length - widest));
+  if (raw.length <= widest) return { text: raw, caret: column - 1 };
+  return { text: raw.slice(start, start + widest), caret: column - 1 - start };
+};
+
+/** The lines of one message: place, the user's own line, a caret under it, what is wrong, what to do. */
+export const sayProblem = (problem: Problem): readonly string[] => {
+  const { file, line, column, length = 1 } = problem.at;
+  const { wrong, next } = wordsOf(problem);
+  const place = `${clean(file)}, line ${line}, column ${column}: ${problem.grave ? '' : 'take note: '}${clean(wrong)}`;
+  if (problem.raw === '') return next === null ? [place] : [place, `  ${clean(next)}`];
+  // Each character the terminal would not show takes one place all the same, so that the caret stays right.
+  const shown = around([...problem.raw].map((char) => clean(char) || ' ').join(''), column);
+  const caret = `${' '.repeat(shown.caret)}${'^'.repeat(Math.max(1, Math.min(length, shown.text.length - shown.caret)))}`;
+  return [place, `  ${shown.text}`, `  ${caret}`, ...(next === null ? [] : [`  ${clean(next)}`])];
+};

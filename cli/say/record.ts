@@ -1,0 +1,37 @@
+/** A record in words: read back in one line, and the question for what is still missing. */
+import { isDay } from '../../engine/day.ts';
+import type { RecordWords } from '../../engine/types.ts';
+import { capital, listed } from './phrase.ts';
+import { sayDay } from './quantity.ts';
+import type { Speech } from './speech.ts';
+
+/** An entry as it stands or will stand in the ledger. */
+export interface Recordable {
+  readonly kind: string;
+  readonly on: string;
+  readonly fields: Readonly<Record<string, unknown>>;
+}
+
+const sayField = (speech: Speech, value: unknown): string => {
+  if (Array.isArray(value)) return listed(value.map((each) => sayField(speech, each)));
+  if (typeof value === 'string' && isDay(value)) return sayDay(value, speech.today);
+  return typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
+};
+
+const wordsFor = (speech: Speech, kind: string): RecordWords | undefined => speech.book.records[kind];
+
+/** The entry read back; a part in [square brackets] falls away when one of its fields is missing. */
+export const sayRecord = (speech: Speech, { kind, on, fields }: Recordable): string => {
+  const template = wordsFor(speech, kind)?.says ?? kind;
+  const values: Readonly<Record<string, unknown>> = { ...fields, on };
+  const has = (name: string): boolean => Object.hasOwn(values, name) && values[name] !== null && values[name] !== false;
+  const kept = template.replace(/\[([^\]]*)\]/g, (_, part: string) =>
+    [...part.matchAll(/\{([^}]+)\}/g)].every(([, name = '']) => has(name)) ? part : '',
+  );
+  const filled = kept.replace(/\{([^}]+)\}/g, (_, name: string) => (has(name) ? sayField(speech, values[name]) : 'not said'));
+  return capital(filled.replace(/\s+/g, ' ').replace(/ ([,.;])/g, '$1').trim());
+};
+
+/** What to ask for a field that is missing. */
+export const askField = (speech: Speech, kind: string, field: string): string =>
+  wordsFor(speech, kind)?.asks[field] ?? `What is the ${field.replaceAll('-', ' ')}?`;

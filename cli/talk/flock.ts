@@ -1,0 +1,73 @@
+/** The flock being talked about: its engine, opened again after every writing, and who is talking when. */
+import type { Day } from '../../engine/day.ts';
+import type { Appended, Engine, NewEntry } from '../../engine/index.ts';
+import type { Moment, Rulebook, State } from '../../engine/types.ts';
+import type { Speech } from '../say/speech.ts';
+import type { Lexicon } from '../understand/lexicon.ts';
+import type { About, Asking, Heard, KnownGroup } from '../understand/types.ts';
+
+export interface Flock {
+  readonly book: Rulebook;
+  readonly lexicon: Lexicon;
+  readonly today: Day;
+  /** Only what was written by this day is believed; null for all. */
+  readonly asOf: Day | null;
+  /** False for the demo, which is read-only. */
+  readonly canWrite: boolean;
+  /** The ledger as it stands now. */
+  engine(): Engine;
+  /** Writes entries told in one breath, stamped with time and writer; the engine is open on them afterwards. */
+  record(entries: readonly NewEntry[]): Promise<Appended>;
+}
+
+export const momentOn = (flock: Flock, on: Day): Moment => ({ on, asOf: flock.asOf, lines: null });
+
+const textSetting = (state: State, what: string): string | undefined => {
+  const value = state.settings[what]?.at(-1)?.value;
+  return typeof value === 'string' ? value : undefined;
+};
+
+/** Customary units unless the place is set to metric. */
+export const systemOf = (state: State): 'us' | 'metric' => (textSetting(state, 'units') === 'metric' ? 'metric' : 'us');
+
+/** How to put values into words for this flock. */
+export const speechFor = (flock: Flock): Speech => {
+  const state = flock.engine().state(momentOn(flock, flock.today));
+  return { book: flock.book, system: systemOf(state), currency: textSetting(state, 'currency') ?? '$', today: flock.today };
+};
+
+const groupsIn = (flock: Flock, state: State): KnownGroup[] => {
+  const engine = flock.engine();
+  const moment = momentOn(flock, flock.today);
+  return state.groups.map(({ name, kind, hatched }) => {
+    const place = engine.fact('place', name, moment);
+    return {
+      name,
+      kind,
+      hatched,
+      place: place === 'pen' ? 'pen' : place === 'gone' ? 'gone' : 'brooder',
+      alive: Number(engine.fact('alive', name, moment) ?? 0),
+    };
+  });
+};
+
+/** What understanding may look at: the groups, the household's measures, and the conversation so far. */
+export const aboutFor = (flock: Flock, before: Heard | null, asking: Asking | null): About => {
+  const state = flock.engine().state(momentOn(flock, flock.today));
+  const measures = Object.fromEntries(
+    ['bag', 'scoop', 'bucket'].flatMap((what) => {
+      const kg = state.settings[what]?.at(-1)?.value;
+      return typeof kg === 'number' ? [[what, { kg, stated: true }]] : [];
+    }),
+  );
+  const bag = flock.engine().fact('bag-mass', null, momentOn(flock, flock.today));
+  return {
+    today: flock.today,
+    groups: groupsIn(flock, state),
+    system: systemOf(state),
+    measures: typeof bag === 'number' && !('bag' in measures) ? { ...measures, bag: { kg: bag, stated: false } } : measures,
+    before,
+    asking,
+    book: flock.book,
+  };
+};

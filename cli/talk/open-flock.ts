@@ -1,0 +1,52 @@
+/** Opens the flock file, or the demo where there is none, for one conversation. */
+import type { Day } from '../../engine/day.ts';
+import { type Engine, openFile, openText } from '../../engine/index.ts';
+import type { Rulebook } from '../../engine/types.ts';
+import { demoLedger } from '../demo/demo.ts';
+import { makeLexicon } from '../understand/lexicon.ts';
+import type { Flock } from './flock.ts';
+
+export interface Opening {
+  readonly book: Rulebook;
+  readonly path: string;
+  readonly today: Day;
+  readonly asOf: Day | null;
+  /** Local date and time with offset, for the entries to be written. */
+  readonly now: string;
+  readonly by: string | null;
+}
+
+/** A conversation over the keeper's own file, which need not be there yet. */
+export const openOwn = ({ book, path, today, asOf, now, by }: Opening): Flock => {
+  let engine: Engine = openFile(book, path);
+  return {
+    book,
+    lexicon: makeLexicon(book),
+    today,
+    asOf,
+    canWrite: true,
+    engine: () => engine,
+    record: async (entries) => {
+      const written = await engine.record(
+        entries.map((entry) => ({ ...entry, written: now, ...(by === null ? {} : { by }) })),
+        today,
+      );
+      engine = openFile(book, path);
+      return written;
+    },
+  };
+};
+
+/** A conversation over the demo flock; nothing can be written. */
+export const openDemo = ({ book, today, asOf }: Pick<Opening, 'book' | 'today' | 'asOf'>): Flock => {
+  const engine = openText(book, 'demo', demoLedger(today));
+  return {
+    book,
+    lexicon: makeLexicon(book),
+    today,
+    asOf,
+    canWrite: false,
+    engine: () => engine,
+    record: () => Promise.resolve({ lines: [], first: 0, problems: [], isWritten: false }),
+  };
+};

@@ -1,0 +1,70 @@
+/** A reading of the keeper's words → what the engine is asked. */
+import { addDays, type Day } from '../../engine/day.ts';
+import { known } from '../../engine/index.ts';
+import type { Request, Rulebook, Supposition } from '../../engine/types.ts';
+import { baseUnitOf, dimensionOf, shownUnit, toBase, unitOf } from '../../engine/units.ts';
+import type { Reading, Supposing } from '../understand/types.ts';
+import { type Flock, momentOn } from './flock.ts';
+
+export interface Asked {
+  readonly request: Request;
+  /** Suppositions that the engine has no fact or figure for. */
+  readonly leftOut: readonly Supposing[];
+}
+
+const unitFor = (book: Rulebook, own: string | null, of: string, system: 'us' | 'metric'): string | null =>
+  own !== null && unitOf(book.units, own) !== undefined ? own : of === 'date' ? null : shownUnit(book.units, of, system);
+
+/** A supposed number in base units; a change of temperature is a difference, not a point on the scale. */
+const inBase = (book: Rulebook, { value, unit, adds }: Supposing, of: string | null, system: 'us' | 'metric'): number | string => {
+  if (typeof value !== 'number' || of === null) return value;
+  const from = unitFor(book, unit, of, system);
+  if (from === null) return value;
+  const base = toBase(book.units, { value, unit: from });
+  return adds ? base - toBase(book.units, { value: 0, unit: from }) : base;
+};
+
+const toSupposition = (book: Rulebook, supposing: Supposing, system: 'us' | 'metric'): Supposition | null => {
+  const fact = known.facts.find((each) => each.id === supposing.fact);
+  if (fact !== undefined) {
+    return { what: { fact: fact.id }, value: inBase(book, supposing, fact.unit, system), adds: supposing.adds };
+  }
+  const figure = supposing.figure === undefined ? undefined : book.figures[supposing.figure];
+  if (figure === undefined) return null;
+  const base = baseUnitOf(book.units, dimensionOf(book.units, figure.unit)).id;
+  return { what: { figure: figure.id }, value: inBase(book, supposing, base, system), adds: supposing.adds };
+};
+
+/** The end of a span that was named by what happens then: processing, going out. */
+const endOf = (flock: Flock, horizon: unknown, groups: readonly string[], on: Day): Day | null => {
+  if (typeof horizon !== 'string') return null;
+  const engine = flock.engine();
+  const moment = momentOn(flock, on);
+  const names = groups.length > 0 ? groups : engine.state(moment).groups.map((group) => group.name);
+  const fact = horizon === 'processing' || horizon === 'batch' ? 'ready-on' : null;
+  if (fact === null) return null;
+  const ends = names
+    .filter((name) => engine.fact('has-birds', name, moment) === 'yes')
+    .flatMap((name) => {
+      const day = engine.fact(fact, name, moment);
+      return typeof day === 'string' && day > on ? [addDays(day, -1)] : [];
+    });
+  return ends.sort().at(-1) ?? null;
+};
+
+/** Builds the request. `on` is the day asked about when the words name none. */
+export const toRequest = (flock: Flock, reading: Reading, on: Day, system: 'us' | 'metric'): Asked => {
+  const from = reading.on ?? on;
+  const span = reading.days !== null && reading.days > 0 ? addDays(from, reading.days - 1) : null;
+  const supposed = reading.supposing.map((each) => ({ each, as: toSupposition(flock.book, each, system) }));
+  return {
+    request: {
+      question: reading.topic,
+      groups: reading.groups,
+      moment: momentOn(flock, from),
+      until: reading.until ?? span ?? endOf(flock, reading.slots.horizon, reading.groups, from),
+      supposing: supposed.flatMap(({ as }) => as ?? []),
+    },
+    leftOut: supposed.flatMap(({ each, as }) => (as === null ? [each] : [])),
+  };
+};

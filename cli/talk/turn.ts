@@ -1,0 +1,80 @@
+/** One line of the keeper's → one reply. The chat, the shell and a pipe all come through here. */
+import type { Day } from '../../engine/day.ts';
+import { emptyJson } from '../say/as-json.ts';
+import { exampleOf, offerOf, sayNearest } from '../say/help.ts';
+import type { Token } from '../say/tokens.ts';
+import type { Heard, Reading } from '../understand/types.ts';
+import { understand } from '../understand/understand.ts';
+import { answerAbout, isAboutAnswers } from './about-answers.ts';
+import { askReading } from './ask.ts';
+import { aboutFor, type Flock } from './flock.ts';
+import { nothingHeard } from './heard-as-json.ts';
+import { exits, type Memory, type Reply } from './reply.ts';
+import { tellReading } from './tell.ts';
+
+export interface Manner {
+  /** The day asked about when the words name none. */
+  readonly on: Day;
+  /** A group named outside the words, as by --group. */
+  readonly group: string | null;
+  /** Whether records are written, or only read back. */
+  readonly write: boolean;
+}
+
+const outside = (flock: Flock, words: string, heard: Heard, memory: Memory): Reply => ({
+  tokens: [{ t: 'claim', text: 'That is outside what I can answer.' }, ...sayNearest(flock.book, heard.nearest)],
+  json: {
+    ...emptyJson(words, nothingHeard),
+    headline: 'That is outside what I can answer.',
+    choices: heard.nearest.map((topic) => ({ question: topic, says: exampleOf(flock.book, topic) ?? topic })),
+  },
+  record: null,
+  exit: exits.notUnderstood,
+  memory: { ...memory, choices: [] },
+});
+
+const askWhich = (flock: Flock, words: string, heard: Heard, memory: Memory): Reply => ({
+  tokens: [
+    { t: 'claim', text: 'Which do you mean?' },
+    ...heard.readings.map((reading, index): Token => ({ t: 'choice', n: index + 1, text: offerOf(flock.book, reading.topic) })),
+    { t: 'next', text: 'Say the number.' },
+  ],
+  json: {
+    ...emptyJson(words, nothingHeard),
+    verdict: 'which',
+    headline: 'Which do you mean?',
+    choices: heard.readings.map(({ topic }) => ({ question: topic, says: offerOf(flock.book, topic) })),
+  },
+  record: null,
+  exit: exits.notUnderstood,
+  memory: { ...memory, choices: heard.readings },
+});
+
+/** The reading that a bare number picks from the choices offered last. */
+const chosen = (words: string, memory: Memory): Reading | undefined => {
+  const n = /^\s*(\d)\s*[.!)]?\s*$/.exec(words)?.[1];
+  return n === undefined ? undefined : memory.choices[Number(n) - 1];
+};
+
+const carryOut = async (flock: Flock, words: string, heard: Heard, reading: Reading, memory: Memory, manner: Manner): Promise<Reply> => {
+  if (reading.topic.startsWith('tell:')) return tellReading(flock, words, heard, reading, memory, manner.write);
+  if (isAboutAnswers(reading.topic)) return answerAbout({ flock, words, heard, reading, memory, write: manner.write });
+  return askReading(flock, words, heard, reading, manner.on, memory);
+};
+
+const within = (reading: Reading, group: string | null): Reading =>
+  group === null || reading.groups.length > 0 ? reading : { ...reading, groups: [group] };
+
+/** Answers one line. `memory` is what the conversation has left so far; the reply brings the next. */
+export const turn = async (flock: Flock, words: string, memory: Memory, manner: Manner): Promise<Reply> => {
+  const picked = chosen(words, memory);
+  if (picked !== undefined) {
+    const heard: Heard = { words, readings: [picked], sure: true, nearest: [] };
+    return carryOut(flock, words, heard, within(picked, manner.group), memory, manner);
+  }
+  const heard = understand(words, aboutFor(flock, memory.heard, memory.asking), flock.lexicon);
+  const [first] = heard.readings;
+  if (first === undefined) return outside(flock, words, heard, memory);
+  if (!heard.sure) return askWhich(flock, words, heard, memory);
+  return carryOut(flock, words, heard, within(first, manner.group), memory, manner);
+};

@@ -1,0 +1,5 @@
+/** All facts about feed in hand and feed to buy. */
+import { runDownFacts } from './run-down.ts';
+import { stockFacts } from './stock.ts';
+
+export const feedStockFacts = [...stockFacts, ...runDownFacts];

@@ -1,0 +1,64 @@
+/** A group as an eater: what one of its birds, and all of them, eat on any day. */
+import { type Day, daysBetween } from '../../day.ts';
+import type { Group, Value } from '../../types.ts';
+import type { Reader } from '../define.ts';
+import { aliveOn, livedOutOn } from '../past.ts';
+import { coldFigures, coldShare } from './cold.ts';
+import { intakeFigures, intakeLine } from './intake.ts';
+import { survivalFigures, survivalLine } from './survival.ts';
+
+export interface Eater {
+  readonly group: Group;
+  /** Feed of one bird on a day by the table and its flock's growth, kg; 0 before it has hatched. */
+  byTable(day: Day): number;
+  /** The same with own feed records and cold counted. */
+  perBird(day: Day): number;
+  /** Birds alive on a day: on record for the past, expected for days to come. */
+  birds(day: Day): number;
+  /** Feed of the group on a day, kg. */
+  all(day: Day): number;
+}
+
+/** Facts behind an eater: those it cannot do without, and those that count where they are known. */
+export const eaterNeeds = ['kind', 'growth-line', 'sexes', 'alive', 'place'];
+export const eaterWants = ['flock-ratio', 'feed-ratio', 'loss-rate'];
+/** The same for every group, declared in `each` beside `loss-rate` in wants. */
+export const eaterEach = [...eaterNeeds, 'flock-ratio', 'feed-ratio'];
+export const eaterFigures = [...intakeFigures, ...coldFigures, ...survivalFigures, 'feed/with-growth'];
+
+type Known = (fact: string) => Value | undefined;
+
+const eaterFrom = (read: Reader, group: Group, known: Known): Eater => {
+  const ageOn = (day: Day): number => daysBetween(group.hatched, day);
+  const eaten = intakeLine(read, String(known('growth-line')), String(known('sexes')), ageOn(read.on));
+  const withGrowth = Number(known('flock-ratio') ?? 1) ** read.figure('feed/with-growth');
+  const records = Number(known('feed-ratio') ?? 1);
+  const rate = known('loss-rate');
+  const survive = survivalLine(read, String(known('kind')), rate === undefined ? undefined : Number(rate));
+  const isOut = (day: Day): boolean => (day < read.asked ? livedOutOn(group, day) : known('place') === 'pen');
+  const byTable = (day: Day): number => (ageOn(day) < 0 ? 0 : (eaten(ageOn(day) + 1) - eaten(ageOn(day))) * withGrowth);
+  const perBird = (day: Day): number => byTable(day) * records * (1 + (isOut(day) ? coldShare(read, day) : 0));
+  const birds = (day: Day): number =>
+    day < read.asked ? aliveOn(group, day) : Number(known('alive')) * survive(ageOn(read.asked), ageOn(day));
+  return { group, byTable, perBird, birds, all: (day) => perBird(day) * birds(day) };
+};
+
+/** The eater of the group asked about. The fact declares `eaterNeeds`, `eaterWants` and `eaterFigures`. */
+export const eaterOf = (read: Reader): Eater =>
+  eaterFrom(read, read.group, (fact) => {
+    if (eaterWants.includes(fact)) return read.maybe(fact);
+    return fact === 'alive' ? read.number(fact) : read.text(fact);
+  });
+
+/**
+ * Every group as an eater, also those that are gone, undefined where the growth of its kind is not known.
+ * @param each the facts of `eaterEach`, or fewer: one left out counts as unknown
+ */
+export const eatersOf = (read: Reader, each: readonly string[]): readonly (Eater | undefined)[] => {
+  const columns = new Map(each.map((fact) => [fact, read.each(fact)]));
+  const lossRate = read.maybe('loss-rate');
+  return read.each('alive').map(({ group }, index) => {
+    const known: Known = (fact) => (fact === 'loss-rate' ? lossRate : columns.get(fact)?.[index]?.value);
+    return known('growth-line') === undefined ? undefined : eaterFrom(read, group, known);
+  });
+};

@@ -1,0 +1,68 @@
+/** What the feed records say a group was given on a day, and over how many days they say anything. */
+import { addDays, type Day, daysBetween } from '../../day.ts';
+import type { Feeding } from '../../types.ts';
+import type { Reader } from '../define.ts';
+import type { Eater } from './eater.ts';
+
+/** Feed on record for a day, kg, with the entries behind it; undefined when nothing is. */
+export interface Given {
+  readonly mass: number;
+  readonly entries: readonly Feeding[];
+}
+
+/**
+ * Feed given to a group on a day: its own, and its part of what was given to all by what each group was expected to eat.
+ * @param isCounted which feedings count at all
+ */
+export const givenOn = (
+  read: Reader,
+  eaters: readonly (Eater | undefined)[],
+  isCounted: (feeding: Feeding) => boolean = () => true,
+): ((eater: Eater, day: Day) => Given | undefined) => {
+  const byDay = new Map<Day, Feeding[]>();
+  for (const each of read.state.feedings) if (isCounted(each)) byDay.set(each.on, [...(byDay.get(each.on) ?? []), each]);
+  return (eater, day) => {
+    const entries = (byDay.get(day) ?? []).filter((each) => each.group === null || each.group === eater.group.name);
+    if (entries.length === 0) return undefined;
+    const expected = eaters.reduce((sum, each) => sum + (each?.all(day) ?? 0), 0);
+    const part = expected === 0 ? 0 : eater.all(day) / expected;
+    const mass = entries.reduce((sum, each) => sum + each.mass * (each.group === null ? part : 1), 0);
+    return { mass, entries };
+  };
+};
+
+/** Feed records of a stretch of days beside what was expected on the days that have one. */
+export interface Tally {
+  /** Days with a record. */
+  readonly days: number;
+  /** Days from the first record to yesterday. */
+  readonly span: number;
+  /** kg */
+  readonly recorded: number;
+  /** kg */
+  readonly expected: number;
+}
+
+/** Tallies an eater's records from so many days back to yesterday; today may still get more. */
+export const tallyOf = (
+  read: Reader,
+  eater: Eater,
+  given: (eater: Eater, day: Day) => Given | undefined,
+  back: number,
+): Tally => {
+  const days = Array.from({ length: back }, (_, index) => addDays(read.asked, index - back)).filter(
+    (day) => day >= eater.group.arrived,
+  );
+  const having = days.flatMap((day) => {
+    const found = given(eater, day);
+    return found === undefined ? [] : [{ day, ...found }];
+  });
+  for (const { entries } of having) read.from(...entries);
+  const first = having[0]?.day;
+  return {
+    days: having.length,
+    span: first === undefined ? 0 : daysBetween(first, read.asked),
+    recorded: having.reduce((sum, each) => sum + each.mass, 0),
+    expected: having.reduce((sum, each) => sum + eater.all(each.day), 0),
+  };
+};

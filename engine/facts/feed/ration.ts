@@ -1,0 +1,67 @@
+/** Which ration suits the age, when it changes, and how much of each a span takes. */
+import { addDays, daysBetween } from '../../day.ts';
+import { defineFact, type Fact, type Reader } from '../define.ts';
+import { daysFromTo } from './days.ts';
+import { eaterFigures, eaterNeeds, eaterOf, eaterWants } from './eater.ts';
+
+/** Rations in the order in which they are fed. */
+export const rations = ['starter', 'grower', 'finisher'] as const;
+export type Ration = (typeof rations)[number];
+
+export const rationFigures = ['feed/starter-until', 'feed/grower-until'];
+
+/** The ration for an age in days. */
+export const rationAt = (read: Reader, age: number): Ration => {
+  if (age < read.figure('feed/starter-until')) return 'starter';
+  return age < read.figure('feed/grower-until') ? 'grower' : 'finisher';
+};
+
+/** Feed of one ration that a group takes over the span asked about, kg. */
+const overSpan = (ration: Ration): Fact =>
+  defineFact({
+    id: `${ration}-over-span`,
+    unit: 'kg',
+    needs: eaterNeeds,
+    wants: eaterWants,
+    figures: [...eaterFigures, ...rationFigures],
+    compute: (read) => {
+      const eater = eaterOf(read);
+      return daysFromTo(read.on, read.until ?? read.on)
+        .filter((day) => rationAt(read, daysBetween(read.group.hatched, day)) === ration)
+        .reduce((total, day) => total + eater.all(day), 0);
+    },
+  });
+
+export const rationFacts = [
+  defineFact({
+    id: 'ration',
+    unit: null,
+    needs: ['age'],
+    figures: rationFigures,
+    compute: (read) => rationAt(read, read.number('age')),
+  }),
+  defineFact({
+    id: 'protein',
+    unit: 'ratio',
+    needs: ['ration'],
+    figures: ['feed/protein'],
+    compute: (read) => read.figure('feed/protein'),
+  }),
+  defineFact({
+    id: 'ration-switch',
+    unit: 'date',
+    needs: ['age'],
+    figures: rationFigures,
+    compute: (read) => {
+      const next = [read.figure('feed/starter-until'), read.figure('feed/grower-until')].find((age) => age > read.number('age'));
+      return next === undefined ? undefined : addDays(read.group.hatched, next);
+    },
+  }),
+  defineFact({
+    id: 'days-to-switch',
+    unit: 'day',
+    needs: ['ration-switch'],
+    compute: (read) => daysBetween(read.on, read.text('ration-switch')),
+  }),
+  ...rations.map(overSpan),
+];

@@ -1,0 +1,77 @@
+/** Own feed records beside the table: whether they say something, and how far they pull the expected intake. */
+import { defineFact, type Reader } from '../define.ts';
+import { eaterEach, eaterFigures, eatersOf } from './eater.ts';
+import { givenOn, type Tally, tallyOf } from './given.ts';
+
+/** An eater as the table has it: its own records are what is being worked out here. */
+const each = eaterEach.filter((fact) => fact !== 'feed-ratio');
+const wants = ['loss-rate'];
+const figures = [...eaterFigures, 'feed/records-window'];
+
+const tally = (read: Reader): Tally | undefined => {
+  const eaters = eatersOf(read, each);
+  const own = eaters.find((eater) => eater?.group.name === read.group.name);
+  if (own === undefined) return undefined;
+  return tallyOf(read, own, givenOn(read, eaters), read.figure('feed/records-window'));
+};
+
+export const recordFacts = [
+  defineFact({
+    id: 'feed-days-recorded',
+    unit: 'day',
+    each,
+    wants,
+    figures,
+    compute: (read) => tally(read)?.days,
+  }),
+  defineFact({
+    id: 'feed-days-covered',
+    unit: 'ratio',
+    each,
+    wants,
+    figures,
+    compute: (read) => {
+      const found = tally(read);
+      return found === undefined || found.span === 0 ? undefined : found.days / found.span;
+    },
+  }),
+  defineFact({
+    id: 'feed-recorded-ratio',
+    unit: 'ratio',
+    each,
+    wants,
+    figures,
+    compute: (read) => {
+      const found = tally(read);
+      return found === undefined || found.expected === 0 ? undefined : found.recorded / found.expected;
+    },
+  }),
+  defineFact({
+    id: 'feed-records',
+    unit: null,
+    needs: ['feed-days-recorded'],
+    wants: ['feed-days-covered', 'feed-recorded-ratio'],
+    figures: ['feed/records-least-days', 'feed/records-coverage', 'feed/records-doubt-low', 'feed/records-doubt-high'],
+    compute: (read) => {
+      if (read.number('feed-days-recorded') === 0) return 'none';
+      if (read.number('feed-days-recorded') < read.figure('feed/records-least-days')) return 'few';
+      if (Number(read.maybe('feed-days-covered') ?? 0) < read.figure('feed/records-coverage')) return 'gaps';
+      const ratio = Number(read.maybe('feed-recorded-ratio') ?? 0);
+      const isLikely = ratio >= read.figure('feed/records-doubt-low') && ratio <= read.figure('feed/records-doubt-high');
+      return isLikely ? 'used' : 'doubtful';
+    },
+  }),
+  defineFact({
+    id: 'feed-ratio',
+    unit: 'ratio',
+    needs: ['feed-records', 'feed-days-recorded'],
+    wants: ['feed-recorded-ratio'],
+    figures: ['feed/records-trust'],
+    compute: (read) => {
+      if (read.text('feed-records') !== 'used') return 1;
+      const days = read.number('feed-days-recorded');
+      const trust = read.figure('feed/records-trust');
+      return (days * Number(read.maybe('feed-recorded-ratio') ?? 1) + trust) / (days + trust);
+    },
+  }),
+];

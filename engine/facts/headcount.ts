@@ -1,0 +1,70 @@
+/** Where the birds of a group went, so that the count can be added up by hand, and who has been promised some. */
+import type { FromEntry } from '../types.ts';
+import { defineFact, type Reader } from './define.ts';
+
+type Counted = FromEntry & { readonly count: number };
+
+/** Adds up birds and records the entries they were told in. */
+const countOf = (read: Reader, entries: readonly Counted[]): number => {
+  read.from(...entries);
+  return entries.reduce((sum, each) => sum + each.count, 0);
+};
+
+export const headcountFacts = [
+  defineFact({
+    id: 'boxed',
+    unit: 'bird',
+    compute: (read) => {
+      read.from({ on: read.group.arrived, line: read.group.line });
+      return read.group.boxed;
+    },
+  }),
+  defineFact({
+    id: 'dead-on-arrival',
+    unit: 'bird',
+    compute: (read) => {
+      read.from({ on: read.group.arrived, line: read.group.line });
+      return read.group.dead;
+    },
+  }),
+  defineFact({
+    id: 'arrived-alive',
+    unit: 'bird',
+    needs: ['boxed', 'dead-on-arrival'],
+    compute: (read) => read.number('boxed') - read.number('dead-on-arrival'),
+  }),
+  defineFact({
+    id: 'processed',
+    unit: 'bird',
+    compute: (read) => countOf(read, read.group.processed),
+  }),
+  defineFact({
+    id: 'promised',
+    unit: 'bird',
+    per: 'flock',
+    compute: (read) => {
+      const shares = read.state.shares.filter((each) => each.on <= read.on);
+      const takers = [...new Set(shares.map((each) => each.who))];
+      const open = takers.map((who) => {
+        const own = (step: string) => shares.filter((each) => each.who === who && each.step === step);
+        // Birds handed over without a promise on record do not make up for what another was promised.
+        return Math.max(0, countOf(read, own('promised')) - countOf(read, own('handed')));
+      });
+      return open.reduce((sum, each) => sum + each, 0);
+    },
+  }),
+  defineFact({
+    id: 'birds-to-hand',
+    unit: 'bird',
+    per: 'flock',
+    each: ['alive', 'processed', 'kept-back'],
+    compute: (read) => {
+      const inAll = (fact: string): number =>
+        read.each(fact).reduce((sum, each) => sum + Math.max(0, Number(each.value ?? 0)), 0);
+      const handed = read.state.shares.filter((each) => each.step === 'handed' && each.on <= read.on);
+      const eaten = read.state.eaten.filter((each) => each.on <= read.on);
+      const gone = countOf(read, handed) + countOf(read, eaten);
+      return Math.max(0, inAll('alive') - inAll('kept-back') + inAll('processed') - gone);
+    },
+  }),
+];

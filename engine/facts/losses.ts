@@ -1,0 +1,117 @@
+/** How many birds were lost of late and to what, and whether the rest look sick. */
+import { addDays, daysBetween } from '../day.ts';
+import type { Loss } from '../types.ts';
+import { defineFact, type Reader } from './define.ts';
+
+/** Classes of causes that were seen for what they were, so that they say nothing about sickness. */
+const accidents = ['hunter', 'crush', 'weather', 'shipping'];
+
+const countOf = (read: Reader, losses: readonly Loss[]): number => {
+  read.from(...losses);
+  return losses.reduce((sum, each) => sum + each.count, 0);
+};
+
+/** Losses of the group in the last so many days, the day itself included, that may have come of sickness. */
+const unexplained = (read: Reader, days: number): readonly Loss[] => {
+  const since = addDays(read.on, -days);
+  return read.group.losses.filter(
+    (each) => each.on > since && each.on <= read.on && !accidents.includes(read.causeClass(each.cause)),
+  );
+};
+
+/** Birds as a share of those alive now and themselves: of how many that were there at the beginning they were lost. */
+const shareOf = (lost: number, alive: number): number | undefined =>
+  lost + alive > 0 ? lost / (lost + Math.max(0, alive)) : undefined;
+
+export const lossFacts = [
+  defineFact({
+    id: 'days-here',
+    unit: 'day',
+    compute: (read) => {
+      read.from({ on: read.group.arrived, line: read.group.line });
+      return daysBetween(read.group.arrived, read.on);
+    },
+  }),
+  defineFact({
+    id: 'loss-share',
+    unit: 'ratio',
+    needs: ['lost', 'arrived-alive'],
+    compute: (read) => {
+      const birds = read.number('arrived-alive');
+      return birds > 0 ? read.number('lost') / birds : undefined;
+    },
+  }),
+  defineFact({
+    id: 'lost-today-and-yesterday',
+    unit: 'bird',
+    compute: (read) => countOf(read, unexplained(read, 2)),
+  }),
+  defineFact({
+    id: 'share-in-day',
+    unit: 'ratio',
+    needs: ['lost-today-and-yesterday', 'alive'],
+    compute: (read) => shareOf(read.number('lost-today-and-yesterday'), read.number('alive')),
+  }),
+  defineFact({
+    id: 'lost-in-week',
+    unit: 'bird',
+    compute: (read) => countOf(read, unexplained(read, 7)),
+  }),
+  defineFact({
+    id: 'share-in-week',
+    unit: 'ratio',
+    needs: ['lost-in-week', 'alive'],
+    compute: (read) => shareOf(read.number('lost-in-week'), read.number('alive')),
+  }),
+  defineFact({
+    id: 'lost-first-week',
+    unit: 'bird',
+    figures: ['losses/first-week'],
+    compute: (read) => {
+      const end = addDays(read.group.hatched, read.figure('losses/first-week'));
+      return countOf(
+        read,
+        read.group.losses.filter((each) => each.on <= end),
+      );
+    },
+  }),
+  defineFact({
+    id: 'share-first-week',
+    unit: 'ratio',
+    needs: ['lost-first-week', 'arrived-alive'],
+    compute: (read) => {
+      const birds = read.number('arrived-alive');
+      return birds > 0 ? read.number('lost-first-week') / birds : undefined;
+    },
+  }),
+  defineFact({
+    id: 'lost-by-cause',
+    unit: null,
+    compute: (read) => {
+      const byCause = new Map<string, number>();
+      for (const { cause, count } of read.group.losses) byCause.set(cause, (byCause.get(cause) ?? 0) + count);
+      if (byCause.size === 0) return undefined;
+      read.from(...read.group.losses);
+      const most = [...byCause].sort(([a, some], [b, others]) => others - some || (a < b ? -1 : 1));
+      return most.map(([cause, count]) => `${count} ${cause}`).join(', ');
+    },
+  }),
+  defineFact({
+    id: 'sick-signs',
+    unit: 'sign',
+    figures: ['health/signs-stand'],
+    compute: (read) => {
+      const since = addDays(read.on, -read.figure('health/signs-stand'));
+      const ill = read.state.signs.filter(
+        (each) =>
+          each.on > since &&
+          each.on <= read.on &&
+          (each.group === null || each.group === read.group.name) &&
+          read.signClass(each.sign) === 'illness',
+      );
+      read.from(...ill);
+      if (ill.length === 0) read.assume('no-sign-no-sickness');
+      return new Set(ill.map((each) => each.sign)).size;
+    },
+  }),
+];

@@ -1,0 +1,31 @@
+/** Quantiles of the normal distribution. */
+
+/** c0 + c1·x + c2·x² + … */
+const polynomial = (x: number, coefficients: readonly number[]): number =>
+  coefficients.reduceRight((sum, each) => sum * x + each, 0);
+
+/**
+ * The point below which a standard normal lies with this probability; good to seven digits for 0 < p < 1.
+ * Wichura 1988, Applied Statistics 37, algorithm AS 241 (PPND7).
+ */
+export const normalQuantile = (p: number): number => {
+  const q = p - 0.5;
+  if (Math.abs(q) <= 0.425) {
+    const r = 0.180625 - q * q;
+    return (
+      (q * polynomial(r, [3.3871327179, 50.434271938, 159.29113202, 59.109374720])) /
+      polynomial(r, [1, 17.895169469, 78.757757664, 67.187563600])
+    );
+  }
+  const r = Math.sqrt(-Math.log(q < 0 ? p : 1 - p));
+  const size =
+    r <= 5
+      ? polynomial(r - 1.6, [1.4234372777, 2.7568153900, 1.3067284816, 0.17023821103]) /
+        polynomial(r - 1.6, [1, 0.73700164250, 0.12021132975])
+      : polynomial(r - 5, [6.6579051150, 3.0812263860, 0.42868294337, 0.017337203997]) /
+        polynomial(r - 5, [1, 0.24197894225, 0.012258202635]);
+  return q < 0 ? -size : size;
+};
+
+/** How many standard deviations on either side hold this share of a normal: 0.95 → 1.96. */
+export const halfWidth = (certainty: number): number => normalQuantile((1 + certainty) / 2);
