@@ -10,7 +10,9 @@ const shared = ['json', 'file', 'on', 'as-of', 'group', 'help'];
 
 const parse = (args: readonly string[], command: Command | null) => {
   const options = Object.fromEntries([
-    ...(command === null ? shared.filter((name) => name !== 'json' && name !== 'help').map((name) => [name, { type: 'string' }]) : command.options.map(({ name, takes }) => [name, { type: takes === null ? 'boolean' : 'string' }])),
+    ...(command === null
+      ? shared.filter((name) => name !== 'json' && name !== 'help').map((name) => [name, { type: 'string' }])
+      : command.options.map(({ name, takes }) => [name, { type: takes === null ? 'boolean' : 'string' }])),
     ...(command === null ? [['json', { type: 'boolean' }]] : []),
     ['help', { type: 'boolean' }],
     ...(command === null ? [['version', { type: 'boolean' }]] : []),
@@ -20,7 +22,10 @@ const parse = (args: readonly string[], command: Command | null) => {
 
 const asText = (lines: readonly string[]): string => (lines.length === 0 ? '' : `${lines.join('\n')}\n`);
 
-const chat = async (given: Parameters<typeof import('./commands/chat.ts').openChat>[0], around: Surroundings): Promise<Outcome> => {
+const chat = async (
+  given: Parameters<typeof import('./commands/chat.ts').openChat>[0],
+  around: Surroundings,
+): Promise<Outcome> => {
   const { openChat } = await import('./commands/chat.ts');
   return openChat(given, around);
 };
@@ -34,14 +39,22 @@ const run = async (around: Surroundings): Promise<Outcome> => {
     parsed = parse(command === null ? args : args.slice(1), command);
   } catch (error) {
     const says = error instanceof Error ? error.message.replace(/\. To specify.*$/s, '') : String(error);
-    return { out: [], err: [`${says}. penside${command === null ? '' : ` ${command.name}`} --help shows what there is.`], exit: 64 };
+    return {
+      out: [],
+      err: [`${says}. penside${command === null ? '' : ` ${command.name}`} --help shows what there is.`],
+      exit: 64,
+    };
   }
-  const given = { words: parsed.positionals, options: parsed.values as Record<string, string | boolean | undefined> };
+  const given = {
+    words: parsed.positionals,
+    options: parsed.values as Record<string, string | boolean | undefined>,
+  };
   if (given.options.help === true) {
     const { usage, usageOf } = await import('./commands/usage.ts');
     return { out: command === null ? usage() : usageOf(command), err: [], exit: 0 };
   }
-  if (given.options.version === true) return { out: [process.env.npm_package_version ?? 'penside'], err: [], exit: 0 };
+  if (given.options.version === true)
+    return { out: [process.env.npm_package_version ?? 'penside'], err: [], exit: 0 };
   if (command !== null) return command.run(given, around);
   if (given.words.length > 0) {
     const { converse, showReply } = await import('./commands/ask.ts');

@@ -5,8 +5,7 @@ import { addDays as add, differenceInCalendarDays, formatISO, isValid, parseISO 
 export type Day = string;
 
 /** Whether a text is a real calendar day: `2026-02-30` is not. */
-export const isDay = (text: string): boolean =>
-  /^\d{4}-\d{2}-\d{2}$/.test(text) && isValid(parseISO(text));
+export const isDay = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text) && isValid(parseISO(text));
 
 /** The day `count` days after (or, below zero, before) `day`. */
 export const addDays = (day: Day, count: number): Day =>

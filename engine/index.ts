@@ -26,8 +26,8 @@ import { inForce } from './rulebook/figures.ts';
 import type { Answer, Entry, Moment, Request, Rulebook, State, Value } from './types.ts';
 import { toBase } from './units.ts';
 
-export { freeName, kindNamed, kinds, printOf } from './ledger/index.ts';
 export type { Appended, NewEntry, Tried } from './ledger/index.ts';
+export { freeName, kindNamed, kinds, printOf } from './ledger/index.ts';
 
 /** What a rulebook is checked against. */
 export const known: Known = { facts: [...allFacts.values()], figures: limitIds };
@@ -53,7 +53,11 @@ export interface Engine {
   record(entries: readonly NewEntry[], today: Day): Promise<Appended>;
 }
 
-const bookFor = (book: Rulebook): Book => ({ units: book.units, settings: book.words.settings, figures: book.figures });
+const bookFor = (book: Rulebook): Book => ({
+  units: book.units,
+  settings: book.words.settings,
+  figures: book.figures,
+});
 
 const limitsOn = (book: Rulebook, on: Day): Measure => ({
   today: on,
@@ -61,7 +65,9 @@ const limitsOn = (book: Rulebook, on: Day): Measure => ({
     limitIds.flatMap((id) => {
       const figure = book.figures[id];
       const value = figure === undefined ? undefined : inForce(figure, on).value;
-      return figure === undefined || typeof value !== 'number' ? [] : [[id, toBase(book.units, { value, unit: figure.unit })]];
+      return figure === undefined || typeof value !== 'number'
+        ? []
+        : [[id, toBase(book.units, { value, unit: figure.unit })]];
     }),
   ),
 });

@@ -20,4 +20,5 @@ export const operators: readonly Operator[] = [
   { name: 'known', engine: 'known', takes: 'nothing' },
 ];
 
-export const operatorNamed = (name: string): Operator | undefined => operators.find((each) => each.name === name);
+export const operatorNamed = (name: string): Operator | undefined =>
+  operators.find((each) => each.name === name);

@@ -222,6 +222,9 @@ export interface Unit {
 
 export interface Units {
   readonly list: readonly Unit[];
+  readonly byId: Readonly<Record<string, Unit>>;
+  /** Dimension → its base unit. */
+  readonly base: Readonly<Record<string, Unit>>;
   /** Which unit a dimension is shown in, by system. */
   readonly shown: Readonly<Record<string, { readonly us: string; readonly metric: string }>>;
 }
@@ -314,6 +317,8 @@ export interface Rule {
   readonly source: string;
   readonly outranks: readonly string[];
   readonly chore: Chore | null;
+  /** Whether its caution also belongs on the daily round; standing cautions would only dull the eye there. */
+  readonly daily: boolean;
   readonly cases: readonly RuleCase[];
 }
 
@@ -528,6 +533,13 @@ export interface TurnsOn {
   readonly verdict: Gives;
 }
 
+/** What a rule says beside the verdict. */
+export interface Aside {
+  readonly rule: string;
+  readonly says: Sentence;
+  readonly source: string;
+}
+
 /** The answer for one group (or for the flock): its verdict, reasons and everything a question back can ask for. */
 export interface Part {
   readonly group: string | null;
@@ -537,8 +549,8 @@ export interface Part {
   readonly headline: Sentence | null;
   readonly reasons: readonly Reason[];
   readonly unknown: readonly Missing[];
-  readonly cautions: readonly { readonly rule: string; readonly says: Sentence; readonly source: string }[];
-  readonly remarks: readonly { readonly rule: string; readonly says: Sentence; readonly source: string }[];
+  readonly cautions: readonly Aside[];
+  readonly remarks: readonly Aside[];
   readonly steps: readonly StepToDo[];
   readonly when: { readonly on: Day; readonly verdict: Gives; readonly assumed: readonly Assumed[] } | null;
   readonly turnsOn: readonly TurnsOn[];

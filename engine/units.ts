@@ -2,7 +2,8 @@
 import type { Quantity, Unit, Units } from './types.ts';
 
 /** The unit with this id, or undefined. */
-export const unitOf = (units: Units, id: string): Unit | undefined => units.list.find((unit) => unit.id === id);
+export const unitOf = (units: Units, id: string): Unit | undefined =>
+  Object.hasOwn(units.byId, id) ? units.byId[id] : undefined;
 
 const known = (units: Units, id: string): Unit => {
   const unit = unitOf(units, id);
@@ -25,9 +26,9 @@ export const fromBase = (units: Units, base: number, unitId: string): number => 
 /** The dimension a unit measures, such as `mass`. */
 export const dimensionOf = (units: Units, unitId: string): string => known(units, unitId).dimension;
 
-/** The base unit of a dimension: the one with factor 1 and no offset that comes first. */
+/** The base unit of a dimension. */
 export const baseUnitOf = (units: Units, dimension: string): Unit => {
-  const unit = units.list.find((each) => each.dimension === dimension && each.factor === 1 && each.offset === 0);
+  const unit = Object.hasOwn(units.base, dimension) ? units.base[dimension] : undefined;
   if (unit === undefined) throw new Error(`no base unit for ${dimension}`);
   return unit;
 };

@@ -10,7 +10,8 @@ const { values, positionals } = parseArgs({
   options: { lines: { type: 'boolean', default: false }, topic: { type: 'string' } },
 });
 
-const share = (part: number, whole: number): string => (whole === 0 ? '-' : `${Math.round((100 * part) / whole)} %`);
+const share = (part: number, whole: number): string =>
+  whole === 0 ? '-' : `${Math.round((100 * part) / whole)} %`;
 
 const summary = (name: string, scored: readonly Scored[]): string => {
   const { right, asked, astray, wrong, away } = countOutcomes(scored);
@@ -25,7 +26,10 @@ const confusions = (scored: readonly Scored[]): readonly string[] => {
     const pair = `${line.topic} taken for ${heard.readings[0]?.topic}`;
     counts.set(pair, (counts.get(pair) ?? 0) + 1);
   }
-  return [...counts].sort((one, other) => other[1] - one[1]).slice(0, 12).map(([pair, count]) => `  ${count} x ${pair}`);
+  return [...counts]
+    .sort((one, other) => other[1] - one[1])
+    .slice(0, 12)
+    .map(([pair, count]) => `  ${count} x ${pair}`);
 };
 
 const lineReport = ({ line, heard, outcome }: Scored): string => {
@@ -41,12 +45,27 @@ for (const path of positionals) {
   const report = [
     path,
     summary('can be asked', askable),
-    summary('  questions', askable.filter((each) => !each.line.topic.startsWith('tell:'))),
-    summary('  records', askable.filter((each) => each.line.topic.startsWith('tell:'))),
+    summary(
+      '  questions',
+      askable.filter((each) => !each.line.topic.startsWith('tell:')),
+    ),
+    summary(
+      '  records',
+      askable.filter((each) => each.line.topic.startsWith('tell:')),
+    ),
     summary('cannot be asked', others),
-    ...[...new Set(askable.map((each) => each.line.topic))].sort().map((topic) => summary(`  ${topic}`, askable.filter((each) => each.line.topic === topic))),
+    ...[...new Set(askable.map((each) => each.line.topic))].sort().map((topic) =>
+      summary(
+        `  ${topic}`,
+        askable.filter((each) => each.line.topic === topic),
+      ),
+    ),
     ...confusions(scored),
-    ...(values.lines ? scored.filter((each) => (each.askable ? each.outcome !== 'right' : each.outcome !== 'away')).map(lineReport) : []),
+    ...(values.lines
+      ? scored
+          .filter((each) => (each.askable ? each.outcome !== 'right' : each.outcome !== 'away'))
+          .map(lineReport)
+      : []),
   ];
   process.stdout.write(`${report.join('\n')}\n`);
 }

@@ -17,7 +17,8 @@ const leaveOut = (names: readonly string[]): Plugin => ({
     const filter = new RegExp(`^(${names.join('|')})$`);
     onResolve({ filter }, ({ path }) => ({ path, namespace: 'left-out' }));
     onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({
-      contents: 'export const JSONPath = () => { throw new Error("paths are not allowed"); }; export default {};',
+      contents:
+        'export const JSONPath = () => { throw new Error("paths are not allowed"); }; export default {};',
     }));
   },
 });
@@ -50,7 +51,9 @@ const bundle = async (): Promise<void> => {
     define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' },
     plugins: [leaveOut(['react-devtools-core', 'jsonpath-plus'])],
     // CommonJS packages inside an ESM bundle still call require for Node's own modules.
-    banner: { js: "import{createRequire as __require}from'node:module';const require=__require(import.meta.url);" },
+    banner: {
+      js: "import{createRequire as __require}from'node:module';const require=__require(import.meta.url);",
+    },
   });
   writeFileSync(`${out}/metafile.json`, JSON.stringify(metafile));
   writeFileSync(`${out}/LICENCES.txt`, licencesOf(root, metafile));

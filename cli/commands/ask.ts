@@ -20,9 +20,14 @@ export const converse = async (
   if ('exit' in opened) return opened;
   const { flock, isDemo } = opened;
   const group = textOf(given, 'group') ?? null;
-  const names = flock.engine().state({ on: flock.today, asOf: flock.asOf, lines: null }).groups.map((each) => each.name);
+  const names = flock
+    .engine()
+    .state({ on: flock.today, asOf: flock.asOf, lines: null })
+    .groups.map((each) => each.name);
   if (group !== null && !names.includes(group)) {
-    return wrongUse(`there is no group called ${group}${names.length > 0 ? `; there are ${names.join(', ')}` : ''}`);
+    return wrongUse(
+      `there is no group called ${group}${names.length > 0 ? `; there are ${names.join(', ')}` : ''}`,
+    );
   }
   let memory = nothingYet;
   const out: string[] = [];
@@ -37,8 +42,10 @@ export const converse = async (
 };
 
 /** A reply as JSON on one line, or as plain text. */
-export const showReply = (given: Given, around: Surroundings) => (reply: Reply): readonly string[] =>
-  given.options.json === true ? [JSON.stringify(reply.json)] : plain(reply.tokens, around.width);
+export const showReply =
+  (given: Given, around: Surroundings) =>
+  (reply: Reply): readonly string[] =>
+    given.options.json === true ? [JSON.stringify(reply.json)] : plain(reply.tokens, around.width);
 
 export const ask: Command = {
   name: 'ask',

@@ -1,6 +1,7 @@
 /** Opens the chat: what matters today first, then whatever is asked or told. */
-import { startChat } from '../chat/start.tsx';
+
 import type { Told } from '../chat/conversation.ts';
+import { startChat } from '../chat/start.tsx';
 import type { Token } from '../say/tokens.ts';
 import type { Surroundings } from '../surroundings.ts';
 import type { Flock } from '../talk/flock.ts';
@@ -13,7 +14,11 @@ const goodbye = /^\s*(bye|goodbye|quit|exit|leave|good night)\s*[.!]?\s*$/i;
 
 /** The few lines that a keeper should see before asking anything. */
 const openingFor = async (flock: Flock, isDemo: boolean): Promise<Token[]> => {
-  const { tokens } = await turn(flock, 'what needs doing today', nothingYet, { on: flock.today, group: null, write: false });
+  const { tokens } = await turn(flock, 'what needs doing today', nothingYet, {
+    on: flock.today,
+    group: null,
+    write: false,
+  });
   const tasks = tokens.filter((token) => token.t === 'step' && !token.done).slice(0, 4);
   return [
     ...(isDemo ? [{ t: 'detail', text: demoNote } as const] : []),

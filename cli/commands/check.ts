@@ -17,7 +17,8 @@ export const check: Command = {
     const problems = flock.engine().check(flock.today, { asOf: flock.asOf, lines: null });
     const grave = problems.filter((problem) => problem.grave).length;
     const exit = grave > 0 ? exits.problems : exits.answered;
-    if (given.options.json === true) return { out: problems.map((problem) => JSON.stringify(problem)), err: [], exit };
+    if (given.options.json === true)
+      return { out: problems.map((problem) => JSON.stringify(problem)), err: [], exit };
     const lines = flock.engine().standing().length;
     const place = isDemo ? 'the demo' : path;
     const summary =

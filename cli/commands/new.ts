@@ -2,8 +2,8 @@
 import { demoLedger } from '../demo/demo.ts';
 import { createFile } from '../surroundings.ts';
 import { type Command, textOf } from './command.ts';
-import { daysOf } from './options.ts';
 import * as options from './options.ts';
+import { daysOf } from './options.ts';
 
 export const start: Command = {
   name: 'new',
@@ -16,11 +16,17 @@ export const start: Command = {
     const path = textOf(given, 'file') ?? around.flockFile;
     const made = createFile(path, given.options.demo === true ? demoLedger(days.on) : '');
     if (made !== null) {
-      const says = made === 'EEXIST' ? `${path} is there already; nothing was touched` : `${path} could not be made (${made})`;
+      const says =
+        made === 'EEXIST'
+          ? `${path} is there already; nothing was touched`
+          : `${path} could not be made (${made})`;
       return { out: [], err: [says], exit: 1 };
     }
     return {
-      out: [`Your flock file is ${path}`, 'Tell it what came, as: penside tell "50 whites hatched tuesday came this morning, 1 dead"'],
+      out: [
+        `Your flock file is ${path}`,
+        'Tell it what came, as: penside tell "50 whites hatched tuesday came this morning, 1 dead"',
+      ],
       err: [],
       exit: 0,
     };

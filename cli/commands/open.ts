@@ -21,7 +21,11 @@ export const openFlock = (given: Given, around: Surroundings, allowDemo: boolean
   if ('exit' in days) return days;
   const path = textOf(given, 'file') ?? around.flockFile;
   const book = shippedRulebook();
-  const isDemo = allowDemo && textOf(given, 'file') === undefined && around.env.PENSIDE_FILE === undefined && !isThere(path);
+  const isDemo =
+    allowDemo &&
+    textOf(given, 'file') === undefined &&
+    around.env.PENSIDE_FILE === undefined &&
+    !isThere(path);
   const opening = { book, path, today: days.on, asOf: days.asOf, now: around.now, by: around.by };
   return { flock: isDemo ? openDemo(opening) : openOwn(opening), isDemo, path };
 };

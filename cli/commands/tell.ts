@@ -25,10 +25,18 @@ export const tell: Command = {
     let exit = 0;
     const out: string[] = [];
     for (const line of lines) {
-      const reply = await turn(flock, line, memory, { on: flock.today, group: textOf(given, 'group') ?? null, write: true });
+      const reply = await turn(flock, line, memory, {
+        on: flock.today,
+        group: textOf(given, 'group') ?? null,
+        write: true,
+      });
       memory = reply.memory;
       exit = Math.max(exit, reply.exit);
-      out.push(...(given.options.json === true ? [JSON.stringify(reply.record ?? notARecord)] : plain(reply.tokens, around.width)));
+      out.push(
+        ...(given.options.json === true
+          ? [JSON.stringify(reply.record ?? notARecord)]
+          : plain(reply.tokens, around.width)),
+      );
     }
     return { out, err: [], exit };
   },

@@ -1,8 +1,10 @@
 /** Help texts, from the same definitions that read the command line. */
-import { commands } from './index.ts';
-import type { Command, Option } from './command.ts';
 
-const optionLine = ({ name, takes, says }: Option): string => `  ${`--${name}${takes === null ? '' : ` ${takes}`}`.padEnd(16)}${says}`;
+import type { Command, Option } from './command.ts';
+import { commands } from './index.ts';
+
+const optionLine = ({ name, takes, says }: Option): string =>
+  `  ${`--${name}${takes === null ? '' : ` ${takes}`}`.padEnd(16)}${says}`;
 
 const help: Option = { name: 'help', takes: null, says: 'this text' };
 
@@ -17,7 +19,7 @@ export const usageOf = (command: Command): readonly string[] => [
 
 /** The help of the whole program. */
 export const usage = (): readonly string[] => [
-  'penside                          chat, or without a terminal today\'s round',
+  "penside                          chat, or without a terminal today's round",
   'penside "<question or record>"   answer a question; write a record once it is complete',
   ...commands.map((command) => `${command.usage.padEnd(33)}${command.says}`),
   '',

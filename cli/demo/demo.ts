@@ -10,7 +10,10 @@ export const demoLedger = (today: Day): string =>
       // What lies ahead was written today; the rest on its own evening.
       const written = `${ago < 0 ? today : on}T${ago <= 0 ? '06' : '19'}:30:00+00:00`;
       const dated = Object.fromEntries(
-        Object.entries(fields).map(([name, value]) => [name, name === 'hatched' ? addDays(today, -Number(value)) : value]),
+        Object.entries(fields).map(([name, value]) => [
+          name,
+          name === 'hatched' ? addDays(today, -Number(value)) : value,
+        ]),
       );
       return `${JSON.stringify({ kind, on, ...dated, by: 'Nell', written })}\n`;
     })

@@ -9,7 +9,7 @@ export interface DemoEntry {
 const settings: readonly DemoEntry[] = (
   [
     ['place', 'Lower Wickham'],
-    ['units', 'us'],
+    ['units-system', 'us'],
     ['brooder', '5 ft x 8 ft'],
     ['pen', '10 ft x 12 ft'],
     ['pens', '2'],
@@ -24,9 +24,26 @@ const settings: readonly DemoEntry[] = (
   ] as const
 ).map(([what, value]) => ({ ago: 34, kind: 'setting', what, value }));
 
-const whitesFed = (ago: number, pounds: number): DemoEntry => ({ ago, kind: 'feed', group: 'whites', amount: `${pounds} lb`, ration: 'grower' });
-const redsFed = (ago: number, pounds: number): DemoEntry => ({ ago, kind: 'feed', group: 'reds', amount: `${pounds} lb`, ration: 'starter' });
-const night = (ago: number, low: number, high: number): DemoEntry => ({ ago, kind: 'weather', low: `${low} F`, high: `${high} F` });
+const whitesFed = (ago: number, pounds: number): DemoEntry => ({
+  ago,
+  kind: 'feed',
+  group: 'whites',
+  amount: `${pounds} lb`,
+  ration: 'grower',
+});
+const redsFed = (ago: number, pounds: number): DemoEntry => ({
+  ago,
+  kind: 'feed',
+  group: 'reds',
+  amount: `${pounds} lb`,
+  ration: 'starter',
+});
+const night = (ago: number, low: number, high: number): DemoEntry => ({
+  ago,
+  kind: 'weather',
+  low: `${low} F`,
+  high: `${high} F`,
+});
 const forecast = (ago: number, low: number, high: number, rain: number): DemoEntry => ({
   ago,
   kind: 'weather',

@@ -1,24 +1,18 @@
 /** An answer → tokens: the claim, what it rests on, what is not known, what would turn it, and what to mind. */
-import type { Answer, Assumed, Missing, Part, TurnsOn } from '../../engine/types.ts';
+import type { Answer, Missing, Part, TurnsOn } from '../../engine/types.ts';
+import { sayAllAssumed, sayAssumed } from './assumed.ts';
+import { nameOf } from './names.ts';
 import { capital, fill, listed, phrase } from './phrase.ts';
 import { sayDay, sayValue } from './quantity.ts';
 import { sayReason } from './reason.ts';
 import type { Speech } from './speech.ts';
 import type { Token } from './tokens.ts';
 
-/** What a fact is called, in the keeper's words. */
-export const nameOf = (speech: Speech, fact: string): string => speech.book.facts[fact]?.name ?? fact;
-
-export const sayAssumed = (speech: Speech, assumed: Assumed): string => {
-  const words = fill(speech, speech.book.assumptions[assumed.id] ?? assumed.id, {
-    group: { value: assumed.group, unit: null },
-    ...assumed.values,
-  });
-  return assumed.group === null || words.includes(assumed.group) ? words : `for the ${assumed.group}, ${words}`;
-};
-
 /** What to ask for and what to type for something that is not known. */
-export const sayMissing = (speech: Speech, { fact, group }: Missing): { readonly ask: string; readonly tell: string | null } => {
+export const sayMissing = (
+  speech: Speech,
+  { fact, group }: Missing,
+): { readonly ask: string; readonly tell: string | null } => {
   const words = speech.book.facts[fact];
   const values = { group: { value: group ?? 'birds', unit: null } };
   return {
@@ -56,9 +50,19 @@ const sayUnless = (speech: Speech, part: Part): Token[] =>
 
 const sayWhen = (speech: Speech, part: Part): Token[] => {
   if (part.when === null) return [];
-  const rests = part.when.assumed.filter((each, index, all) => all.findIndex((other) => other.id === each.id) === index);
-  const on = rests.length === 0 ? '' : ` That rests on this: ${rests.map((each) => sayAssumed(speech, each)).join('; ')}.`;
-  return [{ t: 'next', text: `It is expected to turn to ${part.when.verdict} on ${sayDay(part.when.on, speech.today)}.${on}` }];
+  const rests = part.when.assumed.filter(
+    (each, index, all) => all.findIndex((other) => other.id === each.id) === index,
+  );
+  const on =
+    rests.length === 0
+      ? ''
+      : ` That rests on this: ${rests.map((each) => sayAssumed(speech, each)).join('; ')}.`;
+  return [
+    {
+      t: 'next',
+      text: `It is expected to turn to ${part.when.verdict} on ${sayDay(part.when.on, speech.today)}.${on}`,
+    },
+  ];
 };
 
 const sayPart = (speech: Speech, answer: Answer, part: Part): Token[] => [
@@ -72,19 +76,35 @@ const sayPart = (speech: Speech, answer: Answer, part: Part): Token[] => [
   ...part.turnsOn.slice(0, 1).map((turn): Token => ({ t: 'next', text: sayTurnsOn(speech, turn) })),
 ];
 
-const eachOnce = (tokens: readonly Token[]): Token[] => [...new Map(tokens.map((token) => [JSON.stringify(token), token])).values()];
+/** Whose reasons follow, where there are several groups'. */
+const sayWhose = (answer: Answer, part: Part): Token[] =>
+  answer.parts.length > 1 && part.group !== null ? [{ t: 'heading', text: `The ${part.group}` }] : [];
+
+const eachOnce = (tokens: readonly Token[]): Token[] => [
+  ...new Map(tokens.map((token) => [JSON.stringify(token), token])).values(),
+];
 
 const saySteps = (speech: Speech, part: Part): Token[] =>
-  part.steps.map((step) => ({ t: 'step', id: step.id, text: phrase(speech, step.says), at: step.at, done: step.done }));
+  part.steps.map((step) => ({
+    t: 'step',
+    id: step.id,
+    text: phrase(speech, step.says),
+    at: step.at,
+    done: step.done,
+  }));
 
 /** The tokens of an answer. */
 export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
   const { on } = answer.request.moment;
   const gathered = answer.parts.length === 1 && answer.parts[0]?.verdict === 'list';
   const together = sayTogether(speech, answer);
-  const cautions = answer.parts.flatMap((part) => part.cautions.map((each): Token => ({ t: 'caution', text: phrase(speech, each.says) })));
-  const remarks = answer.parts.flatMap((part) => part.remarks.map((each): Token => ({ t: 'detail', text: phrase(speech, each.says) })));
-  const assumed = answer.assumed.map((each): Token => ({ t: 'detail', text: `Taken for granted: ${sayAssumed(speech, each)}.` }));
+  const cautions = answer.parts.flatMap((part) =>
+    part.cautions.map((each): Token => ({ t: 'caution', text: phrase(speech, each.says) })),
+  );
+  const remarks = answer.parts.flatMap((part) =>
+    part.remarks.map((each): Token => ({ t: 'detail', text: phrase(speech, each.says) })),
+  );
+  const assumed = sayAllAssumed(speech, answer.assumed);
   return eachOnce([
     ...(on === speech.today ? [] : [{ t: 'heading', text: `For ${sayDay(on, speech.today)}` } as const]),
     ...(gathered ? cautions : []),
@@ -93,9 +113,9 @@ export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
       .map((part): Token => ({ t: 'claim', text: capital(sayClaim(speech, part)) })),
     ...(together === null ? [] : [{ t: 'claim', text: together } as const]),
     ...answer.parts.flatMap((part) => (part.verdict === 'list' ? saySteps(speech, part) : [])),
-    ...answer.parts.flatMap((part) => sayPart(speech, answer, part)),
+    ...answer.parts.flatMap((part) => [...sayWhose(answer, part), ...sayPart(speech, answer, part)]),
     ...(gathered ? [] : cautions),
     ...remarks,
-    ...assumed,
+    ...(assumed === null ? [] : [{ t: 'detail', text: assumed } as const]),
   ]);
 };

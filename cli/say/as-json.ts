@@ -1,9 +1,10 @@
 /** An answer as data for scripts: fixed keys, units of the place, nothing rounded away and nothing left out. */
 import type { Answer, Gives, Part, Reason, Value } from '../../engine/types.ts';
-import { sayAssumed, sayClaim, sayMissing, sayTogether, sayTurnsOn } from './answer.ts';
+import { sayClaim, sayMissing, sayTogether, sayTurnsOn } from './answer.ts';
+import { sayAssumed } from './assumed.ts';
 import { capital, phrase } from './phrase.ts';
 import { inShownUnit } from './quantity.ts';
-import { saySource } from './reason.ts';
+import { sayCompared, saySource } from './reason.ts';
 import type { Speech } from './speech.ts';
 
 export interface Heard {
@@ -12,7 +13,11 @@ export interface Heard {
   readonly on: string | null;
   readonly until: string | null;
   readonly slots: Readonly<Record<string, unknown>>;
-  readonly supposing: readonly { readonly what: string; readonly value: unknown; readonly unit: string | null }[];
+  readonly supposing: readonly {
+    readonly what: string;
+    readonly value: unknown;
+    readonly unit: string | null;
+  }[];
   readonly assumed: readonly string[];
 }
 
@@ -73,9 +78,15 @@ const figureOf = (speech: Speech, answer: Answer, reason: Reason): object | null
     return { id, ...valued(speech, value, unit, id), from };
   }
   if (reason.other === null) return null;
-  const step = answer.workings.find((each) => each.fact === reason.other?.id && (each.group === null || each.group === reason.group));
+  const step = answer.workings.find(
+    (each) => each.fact === reason.other?.id && (each.group === null || each.group === reason.group),
+  );
   const use = step?.figures[0];
-  return { id: use?.id ?? reason.other.id, ...valued(speech, reason.other.value, reason.other.unit, reason.other.id), from: use?.from ?? null };
+  return {
+    id: use?.id ?? reason.other.id,
+    ...valued(speech, reason.other.value, reason.other.unit, reason.other.id),
+    from: use?.from ?? null,
+  };
 };
 
 const sourceOf = (speech: Speech, answer: Answer, reason: Reason): string => {
@@ -106,8 +117,13 @@ export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer
       assumed: [...heard.assumed, ...answer.assumed.map((each) => sayAssumed(speech, each))],
     }),
     verdict: verdict as JsonAnswer['verdict'],
-    headline: verdict === 'list' ? listHeadline : [...claims, ...(together === null ? [] : [together])].join(' '),
-    results: answer.results.map(({ id, fact, group, value, unit }) => ({ id, ...valued(speech, value, unit, fact), group })),
+    headline:
+      verdict === 'list' ? listHeadline : [...claims, ...(together === null ? [] : [together])].join(' '),
+    results: answer.results.map(({ id, fact, group, value, unit }) => ({
+      id,
+      ...valued(speech, value, unit, fact),
+      group,
+    })),
     when: answer.parts.map((part) => part.when?.on).find((day) => day !== undefined) ?? null,
     'turns-on': answer.parts.flatMap((part) =>
       part.turnsOn.map((turn) => ({
@@ -123,7 +139,7 @@ export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer
         n: reason.n,
         rule: reason.rule,
         outcome: reason.outcome,
-        says: capital(phrase(speech, reason.says)),
+        says: sayCompared(speech, reason),
         fact: { id: reason.fact.id, ...valued(speech, reason.fact.value, reason.fact.unit, reason.fact.id) },
         operator: reason.operator,
         figure: figureOf(speech, answer, reason),
@@ -135,9 +151,19 @@ export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer
       part.unknown.map((missing) => ({ fact: missing.fact, ...sayMissing(speech, missing) })),
     ),
     cautions: answer.parts.flatMap((part) =>
-      part.cautions.map(({ rule, says, source }) => ({ rule, says: phrase(speech, says), source: saySource(speech, source) })),
+      part.cautions.map(({ rule, says, source }) => ({
+        rule,
+        says: phrase(speech, says),
+        source: saySource(speech, source),
+      })),
     ),
-    steps: steps.map((step) => ({ id: step.id, says: phrase(speech, step.says), due: step.at, done: step.done, rule: step.rule })),
+    steps: steps.map((step) => ({
+      id: step.id,
+      says: phrase(speech, step.says),
+      due: step.at,
+      done: step.done,
+      rule: step.rule,
+    })),
     ref: answer.ref,
   };
 };

@@ -6,7 +6,9 @@ import type { Token } from './tokens.ts';
 /** Every question and every kind of record, each with an example. */
 export const sayHelp = (book: Rulebook): readonly Token[] => [
   { t: 'heading', text: 'You can ask' },
-  ...Object.values(book.questions).map((question): Token => ({ t: 'detail', text: `${capital(question.offer)}: "${question.example}"` })),
+  ...Object.values(book.questions).map(
+    (question): Token => ({ t: 'detail', text: `${capital(question.offer)}: "${question.example}"` }),
+  ),
   { t: 'heading', text: 'You can tell' },
   ...Object.values(book.records)
     .filter((record) => record.kind !== 'undo')
@@ -16,7 +18,14 @@ export const sayHelp = (book: Rulebook): readonly Token[] => [
 /** Some askable things, for when nothing fits. */
 export const sayNearest = (book: Rulebook, topics: readonly string[]): readonly Token[] => {
   const examples = topics.flatMap((topic) => exampleOf(book, topic) ?? []);
-  return examples.length === 0 ? [] : [{ t: 'next', text: `You could ask: ${examples.map((each) => `"${each}"`).join(', ')}. Say "help" for all of it.` }];
+  return examples.length === 0
+    ? []
+    : [
+        {
+          t: 'next',
+          text: `You could ask: ${examples.map((each) => `"${each}"`).join(', ')}. Say "help" for all of it.`,
+        },
+      ];
 };
 
 /** How a topic (a question, or `tell:` and a kind) is asked or told. */

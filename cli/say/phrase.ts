@@ -10,7 +10,8 @@ export const fill = (speech: Speech, template: string, values: Readonly<Record<s
     return value === undefined ? whole : sayValue(speech, value, name);
   });
 
-export const phrase = (speech: Speech, { template, values }: Sentence): string => fill(speech, template, values);
+export const phrase = (speech: Speech, { template, values }: Sentence): string =>
+  fill(speech, template, values);
 
 /** First letter large, for a wording that begins a line. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,6 @@
 /** Rounding, units and days in words: the only place where a number becomes text. */
 import { type Day, weekdayOf } from '../../engine/day.ts';
-import type { Shown } from '../../engine/types.ts';
+import type { Quantity, Shown } from '../../engine/types.ts';
 import { fromBase, shownUnit, toBase, unitOf } from '../../engine/units.ts';
 import type { Speech } from './speech.ts';
 
@@ -27,9 +27,9 @@ export const sayDay = (day: Day, today: Day): string => {
   return day.slice(0, 4) === today.slice(0, 4) ? words : `${words} ${year}`;
 };
 
-/** So many decimals, without zeros that say nothing; one more decimal below one, where it would otherwise be lost. */
+/** So many decimals, without zeros that say nothing; below one a second decimal, where much would otherwise be lost. */
 const round = (value: number, decimals: number): string => {
-  const fine = Math.abs(value) < 1 && decimals > 0 ? decimals + 1 : decimals;
+  const fine = Math.abs(value) < 1 && decimals === 1 ? 2 : decimals;
   const text = value.toFixed(fine);
   const trimmed = text.includes('.') ? text.replace(/\.?0+$/, '') : text;
   return trimmed === '-0' ? '0' : trimmed.replace('-', '−');
@@ -55,9 +55,18 @@ const sayNumber = (speech: Speech, value: number, unitId: string, word?: string)
   if (unit === undefined) return String(value);
   if (unit.dimension === 'money') return `${speech.currency}${shown.value.toFixed(2)}`;
   if (unit.dimension === 'money-per-mass') return `${speech.currency}${shown.value.toFixed(2)} ${unit.one}`;
-  if (unit.dimension === 'ratio') return `${round(unit.id === 'percent' ? shown.value : shown.value * 100, Math.abs(shown.value) < 0.1 ? 1 : 0)}%`;
+  if (unit.dimension === 'ratio')
+    return `${round(unit.id === 'percent' ? shown.value : shown.value * 100, Math.abs(shown.value) < 0.1 ? 1 : 0)}%`;
   const number = round(shown.value, unit.decimals);
   return `${number} ${number === '1' ? unit.one : unit.many}`.trimEnd();
+};
+
+/** A quantity in the unit it was typed in, as for reading a record back: nothing is rounded or converted. */
+export const sayAsTyped = ({ book }: Speech, { value, unit }: Quantity): string => {
+  const words = unitOf(book.units, unit);
+  if (words === undefined) return `${value} ${unit}`;
+  if (words.dimension === 'ratio') return `${value}${words.many}`;
+  return `${value} ${value === 1 ? words.one : words.many}`.trimEnd();
 };
 
 /**

@@ -1,5 +1,7 @@
 /** One reason in words: what was compared, how it came out, and which figure from which source stands behind it. */
+import { stepOf } from '../../engine/explain/drill.ts';
 import type { Answer, FigureUse, Reason } from '../../engine/types.ts';
+import { nameOf } from './names.ts';
 import { capital, listed, phrase } from './phrase.ts';
 import { sayDay, sayValue } from './quantity.ts';
 import type { Speech } from './speech.ts';
@@ -16,34 +18,60 @@ export const saySource = (speech: Speech, id: string): string => {
   const source = speech.book.sources[id];
   if (source === undefined) return id;
   if (source.standing === 'judgement' || source.standing === 'practice') return source.title.toLowerCase();
-  const standing = source.standing === 'memory' ? ', from memory' : source.standing === 'derived' ? ', worked out' : '';
+  const standing =
+    source.standing === 'memory' ? ', from memory' : source.standing === 'derived' ? ', worked out' : '';
   return `${source.author}, ${source.year}${standing}`;
 };
 
-/** A figure with its number, its beginning and its source: `50 °F (pasture/lowest-night, since 2026; own judgement)`. */
+/** A figure with its number, its beginning and its source: `pasture/lowest-night 50 °F, own judgement`. */
 export const sayFigure = (speech: Speech, use: FigureUse): string => {
   const number = sayValue(speech, { value: use.value, unit: use.unit });
   if (use.own) return `${use.id} ${number}, set by you on ${sayDay(use.from, speech.today)}`;
   return `${use.id} ${number}, ${saySource(speech, use.source)}`;
 };
 
-/** Figures that a reason rests on: its own, or those that went straight into the facts it compares. */
+/** Figures that a reason rests on: its own, or those that went straight into the facts it compares, what it was held against first. */
 export const figuresOf = (answer: Answer, reason: Reason): readonly FigureUse[] => {
   if (reason.figure !== null) return [reason.figure];
-  const facts = [reason.fact.id, ...(reason.other === null ? [] : [reason.other.id])];
-  return facts.flatMap(
-    (fact) =>
-      answer.workings.find((step) => step.fact === fact && (step.group === null || step.group === reason.group))?.figures ?? [],
-  );
+  const facts = [...(reason.other === null ? [] : [reason.other.id]), reason.fact.id];
+  return facts.flatMap((fact) => stepOf(answer, fact, reason.group)?.figures ?? []);
+};
+
+/** More than this many figures beside one reason are not read any more; "why" opens the rest. */
+const mostFigures = 4;
+
+/** Figures under their sources, each source named once. */
+const sayFigures = (speech: Speech, figures: readonly FigureUse[]): string => {
+  const own = figures.filter((use) => use.own).map((use) => sayFigure(speech, use));
+  const bySource = new Map<string, string[]>();
+  for (const use of figures.filter((each) => !each.own)) {
+    const names = bySource.get(use.source) ?? [];
+    bySource.set(use.source, [
+      ...names,
+      `${use.id} ${sayValue(speech, { value: use.value, unit: use.unit })}`,
+    ]);
+  }
+  return [
+    ...own,
+    ...[...bySource].map(([source, names]) => `${listed(names)}, ${saySource(speech, source)}`),
+  ].join('; ');
+};
+
+/** A comparison in its rule's words; with a side missing those words would limp, so only the fact is named. */
+export const sayCompared = (speech: Speech, reason: Reason): string => {
+  if (reason.outcome !== 'unknown') return capital(phrase(speech, reason.says));
+  const missing = reason.fact.value === null || reason.other === null ? reason.fact.id : reason.other.id;
+  return capital(nameOf(speech, missing));
 };
 
 export const sayReason = (speech: Speech, answer: Answer, reason: Reason): Token => {
-  const figures = figuresOf(answer, reason).map((use) => sayFigure(speech, use));
+  const figures = figuresOf(answer, reason);
+  const shown = sayFigures(speech, figures.slice(0, mostFigures));
   return {
     t: 'reason',
     n: reason.n,
-    text: capital(phrase(speech, reason.says)),
+    text: sayCompared(speech, reason),
     outcome: outcomeWords[reason.outcome],
-    note: figures.length > 0 ? listed(figures) : `rule ${reason.rule}, ${saySource(speech, reason.source)}`,
+    note: figures.length > 0 ? shown : `rule ${reason.rule}, ${saySource(speech, reason.source)}`,
   };
 };

@@ -1,8 +1,9 @@
 /** A record in words: read back in one line, and the question for what is still missing. */
 import { isDay } from '../../engine/day.ts';
 import type { RecordWords } from '../../engine/types.ts';
+import { readQuantity } from '../../engine/units.ts';
 import { capital, listed } from './phrase.ts';
-import { sayDay } from './quantity.ts';
+import { sayAsTyped, sayDay } from './quantity.ts';
 import type { Speech } from './speech.ts';
 
 /** An entry as it stands or will stand in the ledger. */
@@ -12,10 +13,18 @@ export interface Recordable {
   readonly fields: Readonly<Record<string, unknown>>;
 }
 
-const sayField = (speech: Speech, value: unknown): string => {
-  if (Array.isArray(value)) return listed(value.map((each) => sayField(speech, each)));
-  if (typeof value === 'string' && isDay(value)) return sayDay(value, speech.today);
-  return typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
+/** Money stands in the ledger as decimal text in fields of these names. */
+const moneyFields = new Set(['price', 'paid']);
+
+const sayField = (speech: Speech, name: string, value: unknown): string => {
+  if (Array.isArray(value)) return listed(value.map((each) => sayField(speech, name, each)));
+  // A flag says nothing but that its part of the wording stays.
+  if (typeof value === 'boolean') return '';
+  if (typeof value !== 'string') return String(value);
+  if (isDay(value)) return sayDay(value, speech.today);
+  if (moneyFields.has(name)) return `${speech.currency}${value}`;
+  const quantity = readQuantity(speech.book.units, value);
+  return quantity === undefined ? value : sayAsTyped(speech, quantity);
 };
 
 const wordsFor = (speech: Speech, kind: string): RecordWords | undefined => speech.book.records[kind];
@@ -24,12 +33,21 @@ const wordsFor = (speech: Speech, kind: string): RecordWords | undefined => spee
 export const sayRecord = (speech: Speech, { kind, on, fields }: Recordable): string => {
   const template = wordsFor(speech, kind)?.says ?? kind;
   const values: Readonly<Record<string, unknown>> = { ...fields, on };
-  const has = (name: string): boolean => Object.hasOwn(values, name) && values[name] !== null && values[name] !== false;
+  const has = (name: string): boolean =>
+    Object.hasOwn(values, name) && values[name] !== null && values[name] !== false;
   const kept = template.replace(/\[([^\]]*)\]/g, (_, part: string) =>
     [...part.matchAll(/\{([^}]+)\}/g)].every(([, name = '']) => has(name)) ? part : '',
   );
-  const filled = kept.replace(/\{([^}]+)\}/g, (_, name: string) => (has(name) ? sayField(speech, values[name]) : 'not said'));
-  return capital(filled.replace(/\s+/g, ' ').replace(/ ([,.;])/g, '$1').trim());
+  const filled = kept.replace(/\{([^}]+)\}/g, (_, name: string) =>
+    has(name) ? sayField(speech, name, values[name]) : 'not said',
+  );
+  const day = on === speech.today ? '' : `, on ${sayDay(on, speech.today)}`;
+  const line = filled
+    .replace(/\s+/g, ' ')
+    .replace(/ ([,.;])/g, '$1')
+    .replace(/^[\s,]+/, '')
+    .trim();
+  return `${capital(line)}${day}.`;
 };
 
 /** What to ask for a field that is missing. */

@@ -24,11 +24,22 @@ interface About {
 }
 
 /** A reply that only talks; the first token is its headline and the rest its steps. */
-const talk = ({ words, reading, memory }: About, tokens: readonly Token[], exit: number, verdict: JsonAnswer['verdict'] = 'list'): Reply => {
+const talk = (
+  { words, reading, memory }: About,
+  tokens: readonly Token[],
+  exit: number,
+  verdict: JsonAnswer['verdict'] = 'list',
+): Reply => {
   const lines = plain(tokens, Number.POSITIVE_INFINITY).filter((line) => line !== '');
   return {
     tokens,
-    json: { ...emptyJson(words, heardAsJson(reading)), verdict, headline: lines[0] ?? '', steps: lines.slice(1), ref: memory.answer?.ref ?? null },
+    json: {
+      ...emptyJson(words, heardAsJson(reading)),
+      verdict,
+      headline: lines[0] ?? '',
+      steps: lines.slice(1),
+      ref: memory.answer?.ref ?? null,
+    },
     record: null,
     exit,
     memory: { ...memory, choices: [] },
@@ -50,8 +61,16 @@ const why = (about: About): Reply => {
   const reasons = answer.parts.flatMap((part) => part.reasons);
   const reason = reasons.find((each) => each.n === n);
   if (reason === undefined) {
-    const range = reasons.length === 0 ? 'It has no numbered reasons.' : `Its reasons are numbered 1 to ${reasons.length}.`;
-    return talk(about, [{ t: 'claim', text: `The last answer has no reason ${n}. ${range}` }], exits.notUnderstood, 'cannot-say');
+    const range =
+      reasons.length === 0
+        ? 'It has no numbered reasons.'
+        : `Its reasons are numbered 1 to ${reasons.length}.`;
+    return talk(
+      about,
+      [{ t: 'claim', text: `The last answer has no reason ${n}. ${range}` }],
+      exits.notUnderstood,
+      'cannot-say',
+    );
   }
   return talk(about, sayWorking(speech, answer, flock.engine().lines, reason), exits.answered);
 };
@@ -60,7 +79,10 @@ const ruleSource = (about: About): Reply => {
   const { flock, words, memory } = about;
   const speech = speechFor(flock);
   const { rules, figures } = namedIn(flock.book, words);
-  const named = [...rules.flatMap((rule) => sayRuleInFull(speech, rule)), ...figures.flatMap((figure) => sayFigureInFull(speech, figure))];
+  const named = [
+    ...rules.flatMap((rule) => sayRuleInFull(speech, rule)),
+    ...figures.flatMap((figure) => sayFigureInFull(speech, figure)),
+  ];
   if (named.length > 0) return talk(about, named, exits.answered);
   return memory.answer === null
     ? talk(about, nothingToExplain, exits.cannotSay, 'cannot-say')
@@ -71,16 +93,47 @@ const undo = async (about: About): Promise<Reply> => {
   const { flock, memory, heard } = about;
   const speech = speechFor(flock);
   const last = flock.engine().standing().at(-1);
-  if (last === undefined) return talk(about, [{ t: 'claim', text: 'There is nothing on record to take back.' }], exits.cannotSay, 'cannot-say');
+  if (last === undefined)
+    return talk(
+      about,
+      [{ t: 'claim', text: 'There is nothing on record to take back.' }],
+      exits.cannotSay,
+      'cannot-say',
+    );
   const { kind: _kind, on: _on, written: _written, by: _by, ...fields } = JSON.parse(last.raw);
   const says = sayRecord(speech, { kind: last.kind, on: last.on, fields });
   if (!about.write || !flock.canWrite) {
-    return talk(about, [{ t: 'claim', text: `This would be taken back: ${says}` }, { t: 'detail', text: 'Nothing is written.' }], exits.answered);
+    return talk(
+      about,
+      [
+        { t: 'claim', text: `This would be taken back: ${says}` },
+        { t: 'detail', text: 'Nothing is written.' },
+      ],
+      exits.answered,
+    );
   }
-  const written = await flock.record([{ kind: 'undo', on: flock.today, line: last.line, print: printOf(last.raw) }]);
+  const written = await flock.record([
+    { kind: 'undo', on: flock.today, line: last.line, print: printOf(last.raw) },
+  ]);
   const reply = written.isWritten
-    ? talk(about, [{ t: 'claim', text: `Taken back: ${says}` }, { t: 'detail', text: 'The line stays in the file, marked as undone.' }], exits.answered, 'recorded')
-    : talk(about, [{ t: 'claim', text: 'Not taken back.' }, ...written.problems.map((each): Token => ({ t: 'caution', text: sayProblem(each)[0] ?? '' }))], exits.problems, 'cannot-say');
+    ? talk(
+        about,
+        [
+          { t: 'claim', text: `Taken back: ${says}` },
+          { t: 'detail', text: 'The line stays in the file, marked as undone.' },
+        ],
+        exits.answered,
+        'recorded',
+      )
+    : talk(
+        about,
+        [
+          { t: 'claim', text: 'Not taken back.' },
+          ...written.problems.map((each): Token => ({ t: 'caution', text: sayProblem(each)[0] ?? '' })),
+        ],
+        exits.problems,
+        'cannot-say',
+      );
   return {
     ...reply,
     record: {

@@ -18,19 +18,28 @@ const sayAssumptions = (reading: Reading): Token[] =>
   reading.assumed.length === 0 ? [] : [{ t: 'detail', text: `Heard it ${listed(reading.assumed)}.` }];
 
 const sayLeftOut = (leftOut: readonly Supposing[]): Token[] =>
-  leftOut.map(({ what }) => ({ t: 'detail', text: `I cannot suppose the ${what} here; this is the answer as things are.` }));
+  leftOut.map(({ what }) => ({
+    t: 'detail',
+    text: `I cannot suppose the ${what} here; this is the answer as things are.`,
+  }));
 
 const saySupposed = (reading: Reading, leftOut: readonly Supposing[]): Token[] => {
   const taken = reading.supposing.filter((each) => !leftOut.includes(each));
-  const words = taken.map(({ what, value, unit, adds }) => `${what} ${adds && Number(value) > 0 ? '+' : ''}${value}${unit === null ? '' : ` ${unit}`}`);
+  const words = taken.map(
+    ({ what, value, unit, adds }) =>
+      `${what} ${adds && Number(value) > 0 ? '+' : ''}${value}${unit === null ? '' : ` ${unit}`}`,
+  );
   return words.length === 0 ? [] : [{ t: 'heading', text: `Supposing ${listed(words)}; nothing is written` }];
 };
 
 /** Broken lines that an answer has to do without. */
 const sayProblems = (problems: readonly Problem[], answer: Answer): Token[] => {
-  const groups = new Set(answer.parts.flatMap((part) => (part.group === null ? [] : [`group:${part.group}`])));
+  const groups = new Set(
+    answer.parts.flatMap((part) => (part.group === null ? [] : [`group:${part.group}`])),
+  );
   const touching = problems.filter(
-    ({ grave, touches }) => grave && touches.some((each) => !each.startsWith('group:') || groups.size === 0 || groups.has(each)),
+    ({ grave, touches }) =>
+      grave && touches.some((each) => !each.startsWith('group:') || groups.size === 0 || groups.has(each)),
   );
   return touching.map((problem) => ({ t: 'detail', text: `Left out: ${sayProblem(problem)[0] ?? ''}` }));
 };
@@ -39,7 +48,10 @@ const nobody = (speech: Speech, words: string, heard: Heard, reading: Reading, m
   const tell = speech.book.records.arrive?.example ?? null;
   const text = 'There are no birds on record yet.';
   return {
-    tokens: [{ t: 'claim', text }, { t: 'unknown', text: 'What birds came, how many, and when did they hatch?', tell }],
+    tokens: [
+      { t: 'claim', text },
+      { t: 'unknown', text: 'What birds came, how many, and when did they hatch?', tell },
+    ],
     json: {
       ...emptyJson(words, heardAsJson(reading)),
       verdict: 'cannot-say',
@@ -68,7 +80,12 @@ export const askReading = async (
   if (isAlone && answer.parts.every((part) => part.steps.length === 0 && part.headline === null)) {
     return nobody(speech, words, heard, reading, memory);
   }
-  const json = answerAsJson(speech, words, { ...heardAsJson(reading, request.until), on: request.moment.on }, answer);
+  const json = answerAsJson(
+    speech,
+    words,
+    { ...heardAsJson(reading, request.until), on: request.moment.on },
+    answer,
+  );
   return {
     tokens: [
       ...saySupposed(reading, leftOut),

@@ -28,12 +28,18 @@ const textSetting = (state: State, what: string): string | undefined => {
 };
 
 /** Customary units unless the place is set to metric. */
-export const systemOf = (state: State): 'us' | 'metric' => (textSetting(state, 'units') === 'metric' ? 'metric' : 'us');
+export const systemOf = (state: State): 'us' | 'metric' =>
+  textSetting(state, 'units-system') === 'metric' ? 'metric' : 'us';
 
 /** How to put values into words for this flock. */
 export const speechFor = (flock: Flock): Speech => {
   const state = flock.engine().state(momentOn(flock, flock.today));
-  return { book: flock.book, system: systemOf(state), currency: textSetting(state, 'currency') ?? '$', today: flock.today };
+  return {
+    book: flock.book,
+    system: systemOf(state),
+    currency: textSetting(state, 'currency') ?? '$',
+    today: flock.today,
+  };
 };
 
 const groupsIn = (flock: Flock, state: State): KnownGroup[] => {
@@ -65,7 +71,10 @@ export const aboutFor = (flock: Flock, before: Heard | null, asking: Asking | nu
     today: flock.today,
     groups: groupsIn(flock, state),
     system: systemOf(state),
-    measures: typeof bag === 'number' && !('bag' in measures) ? { ...measures, bag: { kg: bag, stated: false } } : measures,
+    measures:
+      typeof bag === 'number' && !('bag' in measures)
+        ? { ...measures, bag: { kg: bag, stated: false } }
+        : measures,
     before,
     asking,
     book: flock.book,

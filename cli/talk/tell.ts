@@ -18,7 +18,8 @@ const named = (flock: Flock, draft: Draft): Draft => {
   return { ...draft, fields: { ...draft.fields, group: freeName(taken, group) } };
 };
 
-const readBack = (speech: Speech, drafts: readonly Draft[]): string => drafts.map((draft) => sayRecord(speech, draft)).join(' ');
+const readBack = (speech: Speech, drafts: readonly Draft[]): string =>
+  drafts.map((draft) => sayRecord(speech, draft)).join(' ');
 
 const assumedOf = (reading: Reading): Token[] =>
   reading.assumed.map((text) => ({ t: 'detail', text: `Taken for granted: ${text}.` }));
@@ -29,15 +30,28 @@ const jsonFor = (words: string, reading: Reading, more: Partial<JsonAnswer>): Js
 });
 
 /** Asks for the first field that is missing; the records wait until it is said. */
-const askBack = (speech: Speech, words: string, heard: Heard, reading: Reading, drafts: readonly Draft[], memory: Memory): Reply => {
+const askBack = (
+  speech: Speech,
+  words: string,
+  heard: Heard,
+  reading: Reading,
+  drafts: readonly Draft[],
+  memory: Memory,
+): Reply => {
   const lacking = drafts.find((draft) => draft.missing.length > 0) as Draft;
   const field = lacking.missing[0] ?? '';
   const ask = askField(speech, lacking.kind, field);
-  const said = readBack(speech, drafts.filter((draft) => draft.missing.length === 0));
+  const said = readBack(
+    speech,
+    drafts.filter((draft) => draft.missing.length === 0),
+  );
   return {
     tokens: [
       { t: 'claim', text: ask },
-      { t: 'detail', text: said === '' ? 'Nothing is written yet.' : `Nothing is written yet; this waits: ${said}` },
+      {
+        t: 'detail',
+        text: said === '' ? 'Nothing is written yet.' : `Nothing is written yet; this waits: ${said}`,
+      },
     ],
     json: jsonFor(words, reading, {
       verdict: 'cannot-say',
@@ -46,13 +60,28 @@ const askBack = (speech: Speech, words: string, heard: Heard, reading: Reading, 
     }),
     record: { recorded: null, says: said, asks: ask, problems: [] },
     exit: exits.cannotSay,
-    memory: { ...memory, heard, choices: [], asking: { draft: lacking, field }, waiting: drafts.filter((draft) => draft !== lacking) },
+    memory: {
+      ...memory,
+      heard,
+      choices: [],
+      asking: { draft: lacking, field },
+      waiting: drafts.filter((draft) => draft !== lacking),
+    },
   };
 };
 
-const problemLines = (written: Appended): string[] => written.problems.flatMap((problem) => [...sayProblem(problem)]);
+const problemLines = (written: Appended): string[] =>
+  written.problems.flatMap((problem) => [...sayProblem(problem)]);
 
-const refused = (speech: Speech, words: string, heard: Heard, reading: Reading, drafts: readonly Draft[], written: Appended, memory: Memory): Reply => {
+const refused = (
+  speech: Speech,
+  words: string,
+  heard: Heard,
+  reading: Reading,
+  drafts: readonly Draft[],
+  written: Appended,
+  memory: Memory,
+): Reply => {
   const says = readBack(speech, drafts);
   const grave = written.problems.filter((problem) => problem.grave);
   const reasons = grave.map((problem) => sayProblem(problem)[0]?.replace(/^.*?column \d+: /, '') ?? '');
@@ -69,29 +98,57 @@ const refused = (speech: Speech, words: string, heard: Heard, reading: Reading, 
   };
 };
 
-const accepted = (speech: Speech, words: string, heard: Heard, reading: Reading, drafts: readonly Draft[], written: Appended, memory: Memory): Reply => {
+const accepted = (
+  speech: Speech,
+  words: string,
+  heard: Heard,
+  reading: Reading,
+  drafts: readonly Draft[],
+  written: Appended,
+  memory: Memory,
+): Reply => {
   const says = readBack(speech, drafts);
   const doubts = written.problems.filter((problem) => !problem.grave && problem.code === 'doubtful-value');
   return {
     tokens: [
       { t: 'claim', text: `Written: ${says}` },
       ...assumedOf(reading),
-      ...doubts.map((problem): Token => ({ t: 'caution', text: sayProblem(problem)[0]?.replace(/^.*?take note: /, '') ?? '' })),
+      ...doubts.map(
+        (problem): Token => ({
+          t: 'caution',
+          text: sayProblem(problem)[0]?.replace(/^.*?take note: /, '') ?? '',
+        }),
+      ),
     ],
     json: jsonFor(words, reading, { verdict: 'recorded', headline: says }),
-    record: { recorded: written.lines.map((line): object => JSON.parse(line)), says, asks: null, problems: problemLines(written) },
+    record: {
+      recorded: written.lines.map((line): object => JSON.parse(line)),
+      says,
+      asks: null,
+      problems: problemLines(written),
+    },
     exit: exits.answered,
     // The answer before stays in mind: "why" after a record still means it.
     memory: { ...memory, heard, choices: [], asking: null, waiting: [] },
   };
 };
 
-const readOnly = (speech: Speech, words: string, heard: Heard, reading: Reading, drafts: readonly Draft[], memory: Memory): Reply => {
+const readOnly = (
+  speech: Speech,
+  words: string,
+  heard: Heard,
+  reading: Reading,
+  drafts: readonly Draft[],
+  memory: Memory,
+): Reply => {
   const says = readBack(speech, drafts);
   return {
     tokens: [
       { t: 'claim', text: `I heard: ${says}` },
-      { t: 'detail', text: 'Nothing is written, as this is the demo. Start your own flock file with: penside own' },
+      {
+        t: 'detail',
+        text: 'Nothing is written, as this is the demo. Start your own flock file with: penside own',
+      },
     ],
     json: jsonFor(words, reading, { verdict: 'cannot-say', headline: says }),
     record: { recorded: null, says, asks: null, problems: [] },
@@ -111,11 +168,16 @@ export const tellReading = async (
 ): Promise<Reply> => {
   const speech = speechFor(flock);
   const drafts = [...reading.entries, ...memory.waiting].map((draft) => named(flock, draft));
-  if (drafts.some((draft) => draft.missing.length > 0)) return askBack(speech, words, heard, reading, drafts, memory);
+  if (drafts.some((draft) => draft.missing.length > 0))
+    return askBack(speech, words, heard, reading, drafts, memory);
   if (!write) {
     const says = readBack(speech, drafts);
     return {
-      tokens: [{ t: 'claim', text: `I heard: ${says}` }, ...assumedOf(reading), { t: 'detail', text: 'Nothing is written by asking. To write it, use: penside tell' }],
+      tokens: [
+        { t: 'claim', text: `I heard: ${says}` },
+        ...assumedOf(reading),
+        { t: 'detail', text: 'Nothing is written by asking. To write it, use: penside tell' },
+      ],
       json: jsonFor(words, reading, { verdict: 'recorded', headline: says }),
       record: { recorded: null, says, asks: null, problems: [] },
       exit: exits.answered,

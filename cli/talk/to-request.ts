@@ -13,10 +13,19 @@ export interface Asked {
 }
 
 const unitFor = (book: Rulebook, own: string | null, of: string, system: 'us' | 'metric'): string | null =>
-  own !== null && unitOf(book.units, own) !== undefined ? own : of === 'date' ? null : shownUnit(book.units, of, system);
+  own !== null && unitOf(book.units, own) !== undefined
+    ? own
+    : of === 'date'
+      ? null
+      : shownUnit(book.units, of, system);
 
 /** A supposed number in base units; a change of temperature is a difference, not a point on the scale. */
-const inBase = (book: Rulebook, { value, unit, adds }: Supposing, of: string | null, system: 'us' | 'metric'): number | string => {
+const inBase = (
+  book: Rulebook,
+  { value, unit, adds }: Supposing,
+  of: string | null,
+  system: 'us' | 'metric',
+): number | string => {
   if (typeof value !== 'number' || of === null) return value;
   const from = unitFor(book, unit, of, system);
   if (from === null) return value;
@@ -27,7 +36,11 @@ const inBase = (book: Rulebook, { value, unit, adds }: Supposing, of: string | n
 const toSupposition = (book: Rulebook, supposing: Supposing, system: 'us' | 'metric'): Supposition | null => {
   const fact = known.facts.find((each) => each.id === supposing.fact);
   if (fact !== undefined) {
-    return { what: { fact: fact.id }, value: inBase(book, supposing, fact.unit, system), adds: supposing.adds };
+    return {
+      what: { fact: fact.id },
+      value: inBase(book, supposing, fact.unit, system),
+      adds: supposing.adds,
+    };
   }
   const figure = supposing.figure === undefined ? undefined : book.figures[supposing.figure];
   if (figure === undefined) return null;

@@ -22,7 +22,10 @@ export interface Manner {
 }
 
 const outside = (flock: Flock, words: string, heard: Heard, memory: Memory): Reply => ({
-  tokens: [{ t: 'claim', text: 'That is outside what I can answer.' }, ...sayNearest(flock.book, heard.nearest)],
+  tokens: [
+    { t: 'claim', text: 'That is outside what I can answer.' },
+    ...sayNearest(flock.book, heard.nearest),
+  ],
   json: {
     ...emptyJson(words, nothingHeard),
     headline: 'That is outside what I can answer.',
@@ -36,7 +39,9 @@ const outside = (flock: Flock, words: string, heard: Heard, memory: Memory): Rep
 const askWhich = (flock: Flock, words: string, heard: Heard, memory: Memory): Reply => ({
   tokens: [
     { t: 'claim', text: 'Which do you mean?' },
-    ...heard.readings.map((reading, index): Token => ({ t: 'choice', n: index + 1, text: offerOf(flock.book, reading.topic) })),
+    ...heard.readings.map(
+      (reading, index): Token => ({ t: 'choice', n: index + 1, text: offerOf(flock.book, reading.topic) }),
+    ),
     { t: 'next', text: 'Say the number.' },
   ],
   json: {
@@ -56,9 +61,18 @@ const chosen = (words: string, memory: Memory): Reading | undefined => {
   return n === undefined ? undefined : memory.choices[Number(n) - 1];
 };
 
-const carryOut = async (flock: Flock, words: string, heard: Heard, reading: Reading, memory: Memory, manner: Manner): Promise<Reply> => {
-  if (reading.topic.startsWith('tell:')) return tellReading(flock, words, heard, reading, memory, manner.write);
-  if (isAboutAnswers(reading.topic)) return answerAbout({ flock, words, heard, reading, memory, write: manner.write });
+const carryOut = async (
+  flock: Flock,
+  words: string,
+  heard: Heard,
+  reading: Reading,
+  memory: Memory,
+  manner: Manner,
+): Promise<Reply> => {
+  if (reading.topic.startsWith('tell:'))
+    return tellReading(flock, words, heard, reading, memory, manner.write);
+  if (isAboutAnswers(reading.topic))
+    return answerAbout({ flock, words, heard, reading, memory, write: manner.write });
   return askReading(flock, words, heard, reading, manner.on, memory);
 };
 

@@ -1,7 +1,8 @@
 /** The answer to a field that was asked for, put into the waiting draft. */
-import { tell } from './tell.ts';
+
 import type { Line } from './find/all.ts';
 import { spansOf } from './spans.ts';
+import { tell } from './tell.ts';
 import type { About, Draft } from './types.ts';
 
 /** A draft with the asked field filled, or null when the line does not answer it. */
@@ -36,7 +37,11 @@ const asTold = (draft: Draft, field: string, words: string, about: About): strin
 };
 
 /** Fills the asked field from a line. `find` runs the finders over a text. */
-export const completeDraft = (words: string, about: About, find: (words: string) => Line): Completed | null => {
+export const completeDraft = (
+  words: string,
+  about: About,
+  find: (words: string) => Line,
+): Completed | null => {
   const asking = about.asking;
   if (asking === null || words.trim() === '') return null;
   const { draft, field } = asking;

@@ -2,7 +2,7 @@
 import type { Match } from './match.ts';
 
 /** Set by trying on labelled lines: higher asks back more often and is wrong less often. */
-export const bounds = { sure: 3.2, lead: 1.1, choice: 1.2, near: 2.6, choices: 3 };
+export const bounds = { sure: 2.2, lead: 0.8, choice: 1.2, near: 2.6, choices: 3 };
 
 export interface Decision {
   readonly taken: readonly Match[];

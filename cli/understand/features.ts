@@ -19,6 +19,9 @@ export const ideasOf = (span: TermSpan, classOf: (span: TermSpan) => string | nu
   return group === null ? [span.list] : [span.list, `${span.list}-${group}`];
 };
 
+/** From so many numbers on, a line is a list of them. */
+const fewest = 3;
+
 /** The features of a line, each once, in the order of the line. */
 export const featuresOf = (line: Line, classOf: (span: TermSpan) => string | null): readonly Feature[] => {
   const cells: Feature[] = [];
@@ -31,7 +34,8 @@ export const featuresOf = (line: Line, classOf: (span: TermSpan) => string | nul
       at = span.to;
     } else {
       const token = line.tokens[here];
-      if (token !== undefined && (!token.isMark || token.word === '?')) cells.push({ id: token.stem, from: here, to: here + 1 });
+      if (token !== undefined && (!token.isMark || token.word === '?'))
+        cells.push({ id: token.stem, from: here, to: here + 1 });
       at += 1;
     }
   }
@@ -41,8 +45,16 @@ export const featuresOf = (line: Line, classOf: (span: TermSpan) => string | nul
     to: cell.to,
   }));
   const ideas = line.spans.flatMap((span) =>
-    span.kind === 'term' ? ideasOf(span, classOf).map((id) => ({ id: `=${id}`, from: span.from, to: span.to })) : [],
+    span.kind === 'term'
+      ? ideasOf(span, classOf).map((id) => ({ id: `=${id}`, from: span.from, to: span.to }))
+      : [],
   );
+  const values = line.spans.filter((span) => span.kind === 'number' || span.kind === 'quantity');
+  const first = values[0];
+  const list =
+    values.length < fewest || first === undefined ? [] : [{ id: '<list>', from: first.from, to: first.to }];
   const seen = new Set<string>();
-  return [...cells, ...pairs, ...ideas].filter((each) => !seen.has(each.id) && seen.add(each.id).size > 0);
+  return [...cells, ...pairs, ...ideas, ...list].filter(
+    (each) => !seen.has(each.id) && seen.add(each.id).size > 0,
+  );
 };

@@ -2,8 +2,8 @@
 import { ideasOf } from './features.ts';
 import type { Line } from './find/all.ts';
 import type { Lexicon } from './lexicon.ts';
-import { isSmall } from './phrase-index.ts';
 import type { Match } from './match.ts';
+import { isSmall } from './phrase-index.ts';
 import type { Heard } from './types.ts';
 
 const leads = [
@@ -19,7 +19,11 @@ const leads = [
   ['ok', 'and'],
 ];
 const tails = new Set(['too', 'also', 'though', 'then', 'instead']);
-const bare = new Set('only for the on in at if it is was were like a an same what about how and but or ok right so even say too also then though'.split(' '));
+const bare = new Set(
+  'only for the on in at if it is was were like a an same what about how and but or ok right so even say too also then though'.split(
+    ' ',
+  ),
+);
 
 const weights = { lead: 3, tail: 2.2, onlySlots: 3, unexplained: 1.6, longest: 9 };
 
@@ -36,18 +40,28 @@ export const followUp = (line: Line, before: Heard | null, lexicon: Lexicon): Ma
   const isInSlot = (at: number): boolean => slots.some((span) => span.from <= at && at < span.to);
   const isOnlySlots =
     slots.length > 0 &&
-    line.tokens.every((token, at) => token.isMark || isInSlot(at) || bare.has(token.word) || isSmall(token.word));
+    line.tokens.every(
+      (token, at) => token.isMark || isInSlot(at) || bare.has(token.word) || isSmall(token.word),
+    );
   if (!isLed && !isTailed && !isOnlySlots) return null;
   const strange = line.spans.filter(
-    (span) => span.kind === 'term' && !ideasOf(span, lexicon.classOf).some((idea) => topic.ideas[idea] !== undefined) && !isInSlot(span.from),
+    (span) =>
+      span.kind === 'term' &&
+      !ideasOf(span, lexicon.classOf).some((idea) => topic.ideas[idea] !== undefined) &&
+      !isInSlot(span.from),
   );
   const evidence = [
     ...(isLed ? [{ idea: 'follows on', words: words.slice(0, 2).join(' '), weight: weights.lead }] : []),
     ...(isTailed ? [{ idea: 'follows on', words: words.at(-1) ?? '', weight: weights.tail }] : []),
-    ...(isOnlySlots ? [{ idea: 'says only when, how many or which', words: words.join(' '), weight: weights.onlySlots }] : []),
+    ...(isOnlySlots
+      ? [{ idea: 'says only when, how many or which', words: words.join(' '), weight: weights.onlySlots }]
+      : []),
     ...strange.map((span) => ({
       idea: 'another idea',
-      words: line.tokens.slice(span.from, span.to).map((token) => token.word).join(' '),
+      words: line.tokens
+        .slice(span.from, span.to)
+        .map((token) => token.word)
+        .join(' '),
       weight: -weights.unexplained,
     })),
   ];

@@ -3,7 +3,7 @@ import type { Rulebook, Unit } from '../../engine/types.ts';
 import { featuresOf } from './features.ts';
 import { findAll, type Grounds } from './find/all.ts';
 import { unitWords } from './find/quantity.ts';
-import { learnLikeness, type Likeness } from './likeness.ts';
+import { type Likeness, learnLikeness } from './likeness.ts';
 import { indexPhrases, type PhraseIndex } from './phrase-index.ts';
 import type { TermSpan } from './spans.ts';
 import { mendSlips } from './spelling.ts';
@@ -65,9 +65,18 @@ const allPhrases = (book: Rulebook): readonly { words: string; list: TermSpan['l
     entries.flatMap(([id, words]) => words.map((each) => ({ words: each, list, id })));
   return [
     ...listed('idea', Object.entries(ideas)),
-    ...listed('cause', Object.entries(causes).map(([id, cause]) => [id, cause.words] as const)),
-    ...listed('sign', Object.entries(signs).map(([id, sign]) => [id, sign.words] as const)),
-    ...listed('setting', Object.entries(settings).map(([id, setting]) => [id, setting.words] as const)),
+    ...listed(
+      'cause',
+      Object.entries(causes).map(([id, cause]) => [id, cause.words] as const),
+    ),
+    ...listed(
+      'sign',
+      Object.entries(signs).map(([id, sign]) => [id, sign.words] as const),
+    ),
+    ...listed(
+      'setting',
+      Object.entries(settings).map(([id, setting]) => [id, setting.words] as const),
+    ),
   ];
 };
 
@@ -91,7 +100,14 @@ export const makeLexicon = (book: Rulebook): Lexicon => {
       : span.list === 'sign'
         ? (book.words.signs[span.id]?.class ?? null)
         : null;
-  const grounds: Grounds = { today: '2000-01-01', system: 'us', groups: [], kinds: book.words.kinds, units, index };
+  const grounds: Grounds = {
+    today: '2000-01-01',
+    system: 'us',
+    groups: [],
+    kinds: book.words.kinds,
+    units,
+    index,
+  };
   const read = (words: string): readonly string[] =>
     featuresOf(findAll(tokenise(words), grounds), classOf).map((each) => each.id);
   const known = [
@@ -105,9 +121,17 @@ export const makeLexicon = (book: Rulebook): Lexicon => {
     index,
     units,
     likeness: learnLikeness(
-      taught.map((each) => ({ topic: each.topic.id, phrasings: each.phrasings.map(read), not: each.not.map(read) })),
+      taught.map((each) => ({
+        topic: each.topic.id,
+        phrasings: each.phrasings.map(read),
+        not: each.not.map(read),
+      })),
     ),
-    claimed: { ask: claimedBy(topics, 'ask'), tell: claimedBy(topics, 'tell'), about: claimedBy(topics, 'about') },
+    claimed: {
+      ask: claimedBy(topics, 'ask'),
+      tell: claimedBy(topics, 'tell'),
+      about: claimedBy(topics, 'about'),
+    },
     vocabulary: new Set(known.flatMap((words) => tokenise(words).map((token) => token.word))),
     classOf,
   };

@@ -1,6 +1,7 @@
 /** How well a line fits each topic: ideas by the weights of the rule files, learned likeness, the sentence's form, and what stays unexplained. */
 import { featuresOf, ideasOf } from './features.ts';
 import { type Line, wordsUnder } from './find/all.ts';
+import { functionWords } from './function-words.ts';
 import type { Lexicon, Topic } from './lexicon.ts';
 import type { Evidence } from './types.ts';
 
@@ -12,10 +13,23 @@ export interface Match {
 }
 
 /** How the parts are weighed against one another; set by trying on labelled lines, and no knowledge of the trade. */
-const part = { likeness: 0.42, form: 0.9, unexplained: 1.1 };
+export const part = {
+  likeness: 0.36,
+  /** Share of the likeness that a word which only holds the sentence together keeps. */
+  small: 0.6,
+  /** Against records, for each step that a line looks asked; against questions, for each that it looks told. */
+  asked: 2.2,
+  told: 1.5,
+  unexplained: 2.2,
+  /** Against every topic, for a word that stands in no rule file. */
+  strange: 0.5,
+  mostStrange: 4,
+  /** A line with more features than this is damped, since it has more chances to look like anything. */
+  long: 24,
+};
 
-const formWeight = (topic: Topic, form: number): number =>
-  topic.family === 'about' ? 0 : (topic.family === 'ask' ? 1 : -1) * Math.max(-2, Math.min(2, form)) * part.form;
+/** Evidence under this counts, but is not worth showing. */
+const leastShown = 0.05;
 
 /** Ideas of a line with the words that carry them, each once; the longest words win. */
 const ideasIn = (words: string, line: Line, lexicon: Lexicon): ReadonlyMap<string, string> => {
@@ -30,46 +44,76 @@ const ideasIn = (words: string, line: Line, lexicon: Lexicon): ReadonlyMap<strin
   return found;
 };
 
-const matchTopic = (
+/** Words that no rule file knows. */
+const strangeIn = (line: Line, lexicon: Lexicon): readonly string[] => {
+  const isValue = (at: number): boolean => line.spans.some((span) => span.from <= at && at < span.to);
+  return line.tokens
+    .filter(
+      (token, at) =>
+        /^[a-z]{3,}$/.test(token.word) &&
+        !isValue(at) &&
+        !lexicon.vocabulary.has(token.word) &&
+        !functionWords.has(token.word),
+    )
+    .map((token) => token.word);
+};
+
+const weighIdeas = (
   topic: Topic,
   ideas: ReadonlyMap<string, string>,
-  likeness: readonly Evidence[],
-  form: number,
   lexicon: Lexicon,
-): Match => {
-  const carried = [...ideas].flatMap(([idea, words]): Evidence[] => {
+): readonly Evidence[] =>
+  [...ideas].flatMap(([idea, words]): Evidence[] => {
     const weight = topic.ideas[idea];
-    return weight === undefined || weight === 0 ? [] : [{ idea, words, weight }];
+    if (weight !== undefined) return weight === 0 ? [] : [{ idea, words, weight }];
+    const isClaimed = lexicon.claimed[topic.family].has(idea);
+    return isClaimed ? [] : [{ idea: `outside: ${idea}`, words, weight: -part.unexplained }];
   });
-  const unexplained = [...ideas].flatMap(([idea, words]): Evidence[] =>
-    topic.ideas[idea] === undefined && !lexicon.claimed[topic.family].has(idea)
-      ? [{ idea: `outside: ${idea}`, words, weight: -part.unexplained }]
-      : [],
-  );
-  const shape = formWeight(topic, form);
-  const formed: readonly Evidence[] =
-    shape === 0 ? [] : [{ idea: form > 0 ? 'asked' : 'told', words: '', weight: shape }];
-  const evidence = [...carried, ...unexplained, ...likeness, ...formed].sort(
-    (one, other) => Math.abs(other.weight) - Math.abs(one.weight),
-  );
-  return { topic, score: evidence.reduce((sum, each) => sum + each.weight, 0), evidence };
+
+/** The form speaks only against: anything can be asked or told about the same things. */
+const weighShape = (topic: Topic, form: number): readonly Evidence[] => {
+  const clear = Math.max(-2, Math.min(2, form));
+  if (topic.family === 'ask' && clear < 0) return [{ idea: 'told', words: '', weight: clear * part.told }];
+  if (topic.family === 'tell' && clear > 0)
+    return [{ idea: 'asked', words: '', weight: -clear * part.asked }];
+  return [];
+};
+
+const weighStrange = (strange: readonly string[]): readonly Evidence[] => {
+  const weight = -part.strange * Math.min(strange.length, part.mostStrange);
+  return strange.length === 0 ? [] : [{ idea: 'words not known', words: strange.join(' '), weight }];
 };
 
 /** All topics, best first; equal ones in the order of their ids, so that nothing wavers. */
 export const matchTopics = (words: string, line: Line, form: number, lexicon: Lexicon): readonly Match[] => {
   const ideas = ideasIn(words, line, lexicon);
-  const features = featuresOf(line, lexicon.classOf);
-  // a long line has more chances to look like anything
-  const dampen = part.likeness / Math.max(1, Math.sqrt(features.length / 24));
+  const unknown = weighStrange(strangeIn(line, lexicon));
+  const features = featuresOf(line, lexicon.classOf).map((feature) => ({
+    weights: lexicon.likeness.get(feature.id),
+    words: wordsUnder(words, line.tokens, feature.from, feature.to),
+    share: functionWords.has(feature.id) ? part.small : 1,
+  }));
+  const damped = part.likeness / Math.max(1, Math.sqrt(features.length / part.long));
+  const weighWording = (topic: Topic): readonly Evidence[] => {
+    const byWords = new Map<string, number>();
+    for (const feature of features) {
+      const weight = (feature.weights?.get(topic.id) ?? 0) * damped * feature.share;
+      byWords.set(feature.words, (byWords.get(feature.words) ?? 0) + weight);
+    }
+    return [...byWords].map(([under, weight]) => ({ idea: 'wording', words: under, weight }));
+  };
   return lexicon.topics
-    .map((topic) => {
-      const likeness = features.flatMap((feature): Evidence[] => {
-        const weight = lexicon.likeness.get(feature.id)?.get(topic.id);
-        if (weight === undefined) return [];
-        const under = wordsUnder(words, line.tokens, feature.from, feature.to);
-        return [{ idea: 'wording', words: under, weight: weight * dampen }];
-      });
-      return matchTopic(topic, ideas, likeness, form, lexicon);
+    .map((topic): Match => {
+      const all = [
+        ...weighIdeas(topic, ideas, lexicon),
+        ...weighWording(topic),
+        ...weighShape(topic, form),
+        ...unknown,
+      ];
+      const evidence = all
+        .filter((each) => Math.abs(each.weight) >= leastShown)
+        .sort((one, other) => Math.abs(other.weight) - Math.abs(one.weight));
+      return { topic, score: all.reduce((sum, each) => sum + each.weight, 0), evidence };
     })
     .sort((one, other) => other.score - one.score || (one.topic.id < other.topic.id ? -1 : 1));
 };

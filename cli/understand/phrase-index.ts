@@ -13,17 +13,23 @@ interface Phrase {
 export type PhraseIndex = ReadonlyMap<string, readonly Phrase[]>;
 
 const small = new Set(
-  'the a an my our your their his her its those these this that all just still now again them it both really actually maybe of some any one ones more then be is are us me have has been got getting back of up i we you they'.split(' '),
+  'the a an my our your their his her its those these this that all just still now again them it both really actually maybe of some any one ones more then be is are us me have has been got getting back of up i we you they'.split(
+    ' ',
+  ),
 );
 
 /** Small words that may stand between two words of a phrase. */
 const mostBetween = 2;
 
 /** Makes an index of phrases. */
-export const indexPhrases = (phrases: readonly { words: string; list: TermSpan['list']; id: string }[]): PhraseIndex => {
+export const indexPhrases = (
+  phrases: readonly { words: string; list: TermSpan['list']; id: string }[],
+): PhraseIndex => {
   const index = new Map<string, Phrase[]>();
   for (const { words, list, id } of phrases) {
-    const stems = tokenise(words).filter((token) => !token.isMark).map((token) => token.stem);
+    const stems = tokenise(words)
+      .filter((token) => !token.isMark)
+      .map((token) => token.stem);
     const first = stems[0];
     if (first === undefined) continue;
     const same = index.get(first) ?? [];
@@ -34,7 +40,12 @@ export const indexPhrases = (phrases: readonly { words: string; list: TermSpan['
 };
 
 /** The end of a phrase that begins at a token, or null. */
-const endOf = (phrase: Phrase, tokens: readonly Token[], at: number, isName: (at: number) => boolean): number | null => {
+const endOf = (
+  phrase: Phrase,
+  tokens: readonly Token[],
+  at: number,
+  isName: (at: number) => boolean,
+): number | null => {
   let place = at;
   for (const [n, stem] of phrase.stems.entries()) {
     let between = 0;

@@ -6,12 +6,14 @@ import type { Match } from './match.ts';
 import { settleDays } from './refine/settle-day.ts';
 import { readSlots } from './slots.ts';
 import { spansOf } from './spans.ts';
-import { tell, type ToldDraft } from './tell.ts';
+import { type ToldDraft, tell } from './tell.ts';
 import type { About, Reading } from './types.ts';
 
 const mostEvidence = 6;
 
-const groupsIn = (line: Line): readonly string[] => [...new Set(spansOf(line.spans, 'group').flatMap((span) => span.names))];
+const groupsIn = (line: Line): readonly string[] => [
+  ...new Set(spansOf(line.spans, 'group').flatMap((span) => span.names)),
+];
 
 const base = (match: Match): Pick<Reading, 'topic' | 'evidence' | 'score'> => ({
   topic: match.topic.id,
@@ -46,7 +48,13 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
 };
 
 /** A record, of one draft or of several told in one breath. */
-export const readRecord = (match: Match, words: string, line: Line, about: About, several: readonly ToldDraft[] | null): Reading => {
+export const readRecord = (
+  match: Match,
+  words: string,
+  line: Line,
+  about: About,
+  several: readonly ToldDraft[] | null,
+): Reading => {
   const one = several === null ? tell(match.topic.id.slice('tell:'.length), words, line, about, null) : null;
   const drafts = several ?? (one === null ? [] : [one]);
   return {
@@ -63,7 +71,13 @@ export const readRecord = (match: Match, words: string, line: Line, about: About
 };
 
 /** A follow-up: what this line says, over what the last one said. */
-export const readFollowUp = (match: Match, words: string, line: Line, about: About, last: Reading): Reading => {
+export const readFollowUp = (
+  match: Match,
+  words: string,
+  line: Line,
+  about: About,
+  last: Reading,
+): Reading => {
   const own = readQuestion(match, words, line, about);
   const isDated = own.on !== null || own.until !== null || own.days !== null;
   return {
@@ -73,6 +87,9 @@ export const readFollowUp = (match: Match, words: string, line: Line, about: Abo
     until: isDated ? own.until : last.until,
     days: isDated ? own.days : last.days,
     slots: { ...last.slots, ...own.slots },
-    supposing: [...last.supposing.filter((old) => !own.supposing.some((each) => each.what === old.what)), ...own.supposing],
+    supposing: [
+      ...last.supposing.filter((old) => !own.supposing.some((each) => each.what === old.what)),
+      ...own.supposing,
+    ],
   };
 };

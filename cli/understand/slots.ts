@@ -1,6 +1,7 @@
 /** What a line says beside its topic, under the names that scripts read: count, group, on, amount, unit, size, weights and the like. */
-import { findHorizon } from './find/horizon.ts';
+
 import { type Line, wordsUnder } from './find/all.ts';
+import { findHorizon } from './find/horizon.ts';
 import { spansOf } from './spans.ts';
 import type { Slot } from './types.ts';
 
@@ -8,7 +9,8 @@ const lowWords = new Set(['low', 'lows', 'night', 'nights', 'tonight', 'minimum'
 
 /** The slots of a line; texts stand as typed, numbers as numbers. */
 export const readSlots = (words: string, line: Line): Readonly<Record<string, Slot>> => {
-  const under = (span: { from: number; to: number }): string => wordsUnder(words, line.tokens, span.from, span.to);
+  const under = (span: { from: number; to: number }): string =>
+    wordsUnder(words, line.tokens, span.from, span.to);
   const slots: Record<string, Slot> = {};
   const days = spansOf(line.spans, 'day');
   const [group] = spansOf(line.spans, 'group');
@@ -34,12 +36,17 @@ export const readSlots = (words: string, line: Line): Readonly<Record<string, Sl
   const heat = spansOf(line.spans, 'quantity').find((span) => span.dimension === 'temperature');
   const isLow = line.tokens.some((token) => lowWords.has(token.word));
   if (heat !== undefined) slots[isLow ? 'low' : 'high'] = heat.value;
-  const amount = spansOf(line.spans, 'quantity').find((span) => ['mass', 'volume', 'bags', 'length', 'ratio'].includes(span.dimension));
+  const amount = spansOf(line.spans, 'quantity').find((span) =>
+    ['mass', 'volume', 'bags', 'length', 'ratio'].includes(span.dimension),
+  );
   if (amount !== undefined) {
     slots.amount = amount.value;
     slots.unit = amount.unit;
   }
-  const weights = [...spansOf(line.spans, 'number'), ...spansOf(line.spans, 'quantity').filter((span) => span.dimension === 'mass')]
+  const weights = [
+    ...spansOf(line.spans, 'number'),
+    ...spansOf(line.spans, 'quantity').filter((span) => span.dimension === 'mass'),
+  ]
     .sort((one, other) => one.from - other.from)
     .map((span) => span.value);
   if (weights.length > 1) slots.weights = weights;

@@ -10,13 +10,17 @@ const isSwap = (one: string, other: string): boolean => {
   if (one.length !== other.length) return false;
   const at = [...one].findIndex((letter, n) => letter !== other[n]);
   return (
-    at >= 0 && one[at] === other[at + 1] && one[at + 1] === other[at] && one.slice(at + 2) === other.slice(at + 2)
+    at >= 0 &&
+    one[at] === other[at + 1] &&
+    one[at + 1] === other[at] &&
+    one.slice(at + 2) === other.slice(at + 2)
   );
 };
 
 const meantBy = (word: string, known: ReadonlySet<string>): string | null => {
   for (const other of known) {
-    if (other[0] !== word[0] || other.length < shortest - 1 || Math.abs(other.length - word.length) > 1) continue;
+    if (other[0] !== word[0] || other.length < shortest - 1 || Math.abs(other.length - word.length) > 1)
+      continue;
     if (distance(word, other) === 1 || isSwap(word, other)) return other;
   }
   return null;
@@ -27,7 +31,8 @@ export const mendSlips = (tokens: readonly Token[], known: ReadonlySet<string>):
   const stems = new Set([...known].map(stemOf));
   return tokens.map((token) => {
     const isPlain = token.word.length < shortest || !/^[a-z]+$/.test(token.word);
-    if (isPlain || known.has(token.word) || everydayWords.has(token.word) || stems.has(token.stem)) return token;
+    if (isPlain || known.has(token.word) || everydayWords.has(token.word) || stems.has(token.stem))
+      return token;
     const meant = meantBy(token.word, known);
     return meant === null ? token : { ...token, word: meant, stem: stemOf(meant) };
   });

@@ -3,7 +3,7 @@ import type { Day } from '../../engine/day.ts';
 import type { Line } from './find/all.ts';
 import type { Match } from './match.ts';
 import { spansOf } from './spans.ts';
-import { tell, type ToldDraft } from './tell.ts';
+import { type ToldDraft, tell } from './tell.ts';
 import type { Token } from './tokens.ts';
 import type { About } from './types.ts';
 
@@ -18,9 +18,19 @@ export type ReadClause = (words: string) => Clause;
 
 const joints = new Set(['and', 'then', 'also', 'plus']);
 const stops = new Set(['.', ',', ';', '!', '&', '+']);
-const leaningOn = ['looked like', 'looks like', 'probably', 'maybe', 'think', 'because', 'no idea', 'not sure', 'must have'];
+const leaningOn = [
+  'looked like',
+  'looks like',
+  'probably',
+  'maybe',
+  'think',
+  'because',
+  'no idea',
+  'not sure',
+  'must have',
+];
 
-const bounds = { strong: 2.5, clauses: 8 };
+const bounds = { strong: 2.6, lead: 0.6, clauses: 8 };
 
 /** The texts between stops and joining words. */
 export const cutClauses = (words: string, tokens: readonly Token[]): readonly string[] => {
@@ -35,13 +45,12 @@ export const cutClauses = (words: string, tokens: readonly Token[]): readonly st
   return texts.map((text) => text.trim()).filter((text) => text !== '');
 };
 
-const ideaWeight = (match: Match): number =>
-  match.evidence.filter((each) => each.idea !== 'wording' && each.idea !== 'told' && each.weight > 0).reduce((sum, each) => sum + each.weight, 0);
-
 /** The kind of record that a clause tells by itself, with nothing required missing but perhaps the group. */
 const ownKind = (clause: Clause, about: About): string | null => {
   const best = clause.matches[0];
-  if (best === undefined || best.topic.family !== 'tell' || ideaWeight(best) < bounds.strong) return null;
+  const next = clause.matches.slice(1).find((match) => match.topic.family === 'tell');
+  if (best === undefined || best.topic.family !== 'tell' || best.score < bounds.strong) return null;
+  if (next !== undefined && best.score - next.score < bounds.lead) return null;
   if (leaningOn.some((lead) => clause.words.toLowerCase().startsWith(lead))) return null;
   const kind = best.topic.id.slice('tell:'.length);
   const told = tell(kind, clause.words, clause.line, about, null);
@@ -56,12 +65,24 @@ const isElliptic = (clause: Clause): boolean => {
   return groups.length === 1 && values.length > 0 && clause.line.tokens.length <= 12;
 };
 
-const groupsIn = (line: Line): readonly string[] => [...new Set(spansOf(line.spans, 'group').flatMap((span) => span.names))];
+const groupsIn = (line: Line): readonly string[] => [
+  ...new Set(spansOf(line.spans, 'group').flatMap((span) => span.names)),
+];
 
 interface Piece {
   readonly kind: string;
   readonly text: string;
 }
+
+/** Kinds that, right behind another, are a part of it: the dead in a box, what a loss looked like. */
+const partOf: readonly (readonly [string, string])[] = [
+  ['loss', 'sign'],
+  ['arrive', 'loss'],
+  ['arrive', 'sign'],
+  ['process', 'weigh'],
+  ['buy', 'setting'],
+  ['note', 'sign'],
+];
 
 /** Joins what cannot stand by itself to the piece before. */
 const gather = (texts: readonly string[], read: ReadClause, about: About): readonly Piece[] | null => {
@@ -70,11 +91,12 @@ const gather = (texts: readonly string[], read: ReadClause, about: About): reado
     const clause = read(text);
     const kind = ownKind(clause, about);
     const last = pieces.at(-1);
-    const isNew = kind !== null && !(kind === 'sign' && last?.kind === 'loss');
+    const isNew = kind !== null && !partOf.some(([whole, each]) => whole === last?.kind && each === kind);
     if (last !== undefined && !isNew && isElliptic(clause) && groupsIn(read(last.text).line).length === 1) {
       pieces.push({ kind: last.kind, text });
     } else if (isNew) pieces.push({ kind, text });
-    else if (last !== undefined) pieces[pieces.length - 1] = { kind: last.kind, text: `${last.text}, ${text}` };
+    else if (last !== undefined)
+      pieces[pieces.length - 1] = { kind: last.kind, text: `${last.text}, ${text}` };
     else return null;
   }
   return pieces;
@@ -91,7 +113,11 @@ const shareCause = (drafts: readonly ToldDraft[]): readonly ToldDraft[] => {
 };
 
 /** The drafts of a line that tells several things; null when it tells one. */
-export const splitTold = (texts: readonly string[], read: ReadClause, about: About): readonly ToldDraft[] | null => {
+export const splitTold = (
+  texts: readonly string[],
+  read: ReadClause,
+  about: About,
+): readonly ToldDraft[] | null => {
   if (texts.length < 2 || texts.length > bounds.clauses) return null;
   const pieces = gather(texts, read, about);
   if (pieces === null || pieces.length < 2) return null;

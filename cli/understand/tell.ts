@@ -13,7 +13,21 @@ export interface ToldDraft {
   readonly assumed: readonly string[];
 }
 
-const aheadWords = new Set(['forecast', 'supposed', 'going', 'expected', 'expecting', 'will', 'predicts', 'predicted', 'tomorrow', 'next', 'calling', 'plan', 'coming']);
+const aheadWords = new Set([
+  'forecast',
+  'supposed',
+  'going',
+  'expected',
+  'expecting',
+  'will',
+  'predicts',
+  'predicted',
+  'tomorrow',
+  'next',
+  'calling',
+  'plan',
+  'coming',
+]);
 
 /** Records look back, except those that speak of what is to come. */
 const leanOf = (line: Line): 'past' | 'future' =>

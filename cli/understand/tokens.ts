@@ -21,7 +21,10 @@ const piece =
   /\b(?:2day|2nite|2night|2morrow|2moro|2mrw|b4)\b|\d{4}-\d{2}-\d{2}|\d{1,2}:\d{2}|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d*\.\d+|\d+\/\d+(?:\/\d+)?|\d+(?:st|nd|rd|th)\b|\d+|[a-z]+(?:'[a-z]+)*|[½¼¾]|m[²2]|°|[^\s\w]/giu;
 
 const straight = (words: string): string =>
-  words.replace(/[\u2018\u2019\u02bc\u00b4`]/g, "'").replace(/[\u201c\u201d]/g, '"').replace(/[\u2212\u2013\u2014]/g, '-');
+  words
+    .replace(/[\u2018\u2019\u02bc\u00b4`]/g, "'")
+    .replace(/[\u201c\u201d]/g, '"')
+    .replace(/[\u2212\u2013\u2014]/g, '-');
 
 const marks = new Set(['.', ',', ';', ':', '?', '!', '(', ')', '-', '…', '/', '&', '+']);
 
@@ -32,8 +35,10 @@ const plainWords = (written: string): readonly string[] => {
   if (at < 0) return [written];
   const before = written.slice(0, at);
   const after = written.slice(at + 1);
-  if (after === 't' && before.endsWith('n')) return before === 'can' ? ['can', 'not'] : [stemNot(before), 'not'];
-  if (after === 's') return before === 'let' ? ['let', 'us'] : beforeIs.has(before) ? [before, 'is'] : [before];
+  if (after === 't' && before.endsWith('n'))
+    return before === 'can' ? ['can', 'not'] : [stemNot(before), 'not'];
+  if (after === 's')
+    return before === 'let' ? ['let', 'us'] : beforeIs.has(before) ? [before, 'is'] : [before];
   const ending = endings.get(after);
   return ending === undefined ? [written.replaceAll("'", '')] : [before, ending];
 };

@@ -33,14 +33,28 @@ const judgeDrafts = (matches: readonly Match[], words: string, line: Line, about
       const lacks = told?.draft.missing.filter((name) => name !== 'group').length ?? 1;
       const weight = lacks === 0 ? draftWeight.whole : lacks * draftWeight.lacks;
       const idea = lacks === 0 ? 'a whole record' : 'parts of the record missing';
-      return { ...match, score: match.score + weight, evidence: [...match.evidence, { idea, words: '', weight }] };
+      return {
+        ...match,
+        score: match.score + weight,
+        evidence: [...match.evidence, { idea, words: '', weight }],
+      };
     })
     .sort((one, other) => other.score - one.score || (one.topic.id < other.topic.id ? -1 : 1));
 
-const outside = (words: string, nearest: readonly string[]): Heard => ({ words, readings: [], sure: false, nearest });
+const outside = (words: string, nearest: readonly string[]): Heard => ({
+  words,
+  readings: [],
+  sure: false,
+  nearest,
+});
 
 /** The reading that fills the field asked for in the last turn, if this line does. */
-const answerAsked = (words: string, about: About, find: (words: string) => Line, form: number): Heard | null => {
+const answerAsked = (
+  words: string,
+  about: About,
+  find: (words: string) => Line,
+  form: number,
+): Heard | null => {
   const done = form > 1 ? null : completeDraft(words, about, find);
   if (done === null) return null;
   const reading: Reading = {
@@ -63,23 +77,36 @@ const answerAsked = (words: string, about: About, find: (words: string) => Line,
  * Understands one line. Pure: the same words about the same things are always heard alike, and nothing is thrown.
  * Hand on a lexicon made once by `makeLexicon(about.book)` when many lines are to be heard.
  */
-export const understand = (words: string, about: About, lexicon: Lexicon = makeLexicon(about.book)): Heard => {
+export const understand = (
+  words: string,
+  about: About,
+  lexicon: Lexicon = makeLexicon(about.book),
+): Heard => {
   const grounds = groundsOf(about, lexicon);
   const names = about.groups.flatMap((group) => group.name.toLowerCase().split(/\s+/));
   const find = (text: string): Line => findAll(readTokens(text, lexicon, names), grounds);
   const line = find(words);
   if (line.tokens.every((token) => token.isMark)) return outside(words, []);
-  const form = weighForm(line.tokens);
+  const form = weighForm(line);
   const readClause = (text: string): Clause => {
     const own = find(text);
-    const at = weighForm(own.tokens);
-    return { words: text, line: own, matches: judgeDrafts(matchTopics(text, own, at, lexicon), text, own, about) };
+    const at = weighForm(own);
+    return {
+      words: text,
+      line: own,
+      matches: judgeDrafts(matchTopics(text, own, at, lexicon), text, own, about),
+    };
   };
   const matches = judgeDrafts(matchTopics(words, line, form, lexicon), words, line, about);
   const follows = followUp(line, about.before, lexicon);
-  const ranked = (follows === null ? matches : [follows, ...matches.filter((match) => match.topic.id !== follows.topic.id || match.score > follows.score)]).toSorted(
-    (one, other) => other.score - one.score,
-  );
+  const ranked = (
+    follows === null
+      ? matches
+      : [
+          follows,
+          ...matches.filter((match) => match.topic.id !== follows.topic.id || match.score > follows.score),
+        ]
+  ).toSorted((one, other) => other.score - one.score);
   const decision = decide(ranked);
   const surelyElse = decision.sure && decision.taken[0]?.topic.family !== 'tell';
   const asked = about.asking === null || surelyElse ? null : answerAsked(words, about, find, form);
@@ -89,7 +116,13 @@ export const understand = (words: string, about: About, lexicon: Lexicon = makeL
   const readings = decision.taken.map((match, rank): Reading => {
     const own =
       match.topic.family === 'tell'
-        ? readRecord(match, words, line, about, rank === 0 ? splitTold(cutClauses(words, line.tokens), readClause, about) : null)
+        ? readRecord(
+            match,
+            words,
+            line,
+            about,
+            rank === 0 ? splitTold(cutClauses(words, line.tokens), readClause, about) : null,
+          )
         : match === follows && last !== undefined
           ? readFollowUp(match, words, line, about, last)
           : readQuestion(match, words, line, about);

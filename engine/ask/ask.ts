@@ -2,7 +2,7 @@
 import type { Workings } from '../facts/workings.ts';
 import type { Answer, Assumed, Group, Part, Question, Reason, Request, Result, Step } from '../types.ts';
 import { gather } from './gather.ts';
-import { answerPart, type Answered, firstYes, spanEnd } from './part.ts';
+import { type Answered, answerPart, firstYes, spanEnd } from './part.ts';
 import { rulesOf, type World, workingsOn } from './world.ts';
 
 /** Groups a question speaks of when none is named: those that its `concerns` picks, else all that have arrived. */
@@ -29,7 +29,11 @@ export const assumedIn = (steps: readonly Step[]): readonly Assumed[] =>
     .flatMap((step) => step.assumed)
     .filter((each, index, all) => all.findIndex((other) => sameAssumption(other, each)) === index);
 
-const resultsOf = (question: Question, parts: readonly { part: Part; workings: Workings }[], on: string): Result[] => {
+const resultsOf = (
+  question: Question,
+  parts: readonly { part: Part; workings: Workings }[],
+  on: string,
+): Result[] => {
   const results: Result[] = [];
   for (const { id, fact, total } of question.results) {
     const own: Result[] = parts.flatMap(({ part, workings }): Result[] => {
@@ -61,7 +65,8 @@ const numbered = (parts: readonly Answered['part'][]): Part[] => {
 };
 
 /** A reference that a later question can replay from: lines believed, rulebook, day. */
-export const referenceOf = (world: World, on: string): string => `${world.state.lines}-${world.book.hash}-${on}`;
+export const referenceOf = (world: World, on: string): string =>
+  `${world.state.lines}-${world.book.hash}-${on}`;
 
 /**
  * Answers a request over a folded state.
@@ -75,7 +80,11 @@ export const answer = async (world: World, request: Request, deep = true): Promi
   const { on } = request.moment;
   const until = request.until ?? spanEnd(on, question.days);
   const groups: readonly (string | null)[] =
-    question.per === 'flock' ? [null] : request.groups.length > 0 ? request.groups : concernedGroups(world, question, on);
+    question.per === 'flock'
+      ? [null]
+      : request.groups.length > 0
+        ? request.groups
+        : concernedGroups(world, question, on);
   const rules = rulesOf(world.book, question.id);
   const lookAhead = deep ? Number(workingsOn(world, on, null, []).step('look-ahead', null).value) : 0;
   const answered: Answered[] = [];

@@ -33,5 +33,7 @@ const recordsOf = (state: State, kind: string, group: string | null): readonly D
 /** Whether an entry of this kind is on record for the day, for the group or for all birds together. */
 export const isDone = (state: State, kind: string, group: string | null, on: Day): boolean =>
   recordsOf(state, kind, group).some(
-    (each) => each.on === on && (group === null || each.group === undefined || each.group === null || each.group === group),
+    (each) =>
+      each.on === on &&
+      (group === null || each.group === undefined || each.group === null || each.group === group),
   );

@@ -1,8 +1,9 @@
 /** One question for one group at one moment: its rules compared, folded and ranked. */
+
+import type { Workings } from '../facts/workings.ts';
 import { type Choice, choose } from '../reason/choose.ts';
 import { outcomeOf, type RuleOutcome } from '../reason/outcomes.ts';
 import { runRules } from '../reason/run.ts';
-import type { Workings } from '../facts/workings.ts';
 import type { Gives, Rule } from '../types.ts';
 
 export interface Evaluation {
@@ -14,7 +15,11 @@ export interface Evaluation {
 }
 
 /** Evaluates rules given in rank order over a moment's workings. */
-export const evaluate = async (ranked: readonly Rule[], workings: Workings, group: string | null): Promise<Evaluation> => {
+export const evaluate = async (
+  ranked: readonly Rule[],
+  workings: Workings,
+  group: string | null,
+): Promise<Evaluation> => {
   const results = await runRules(ranked, {
     fact: (id) => workings.step(id, group).value ?? undefined,
     figure: (id) => workings.figure(id, group)?.base,

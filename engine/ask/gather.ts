@@ -6,9 +6,13 @@ import type { World } from './world.ts';
 const timesOfDay = ['morning', 'midday', 'evening', 'soon'];
 
 const inOrder = (a: StepToDo, b: StepToDo): number =>
-  timesOfDay.indexOf(a.at) - timesOfDay.indexOf(b.at) || a.order - b.order || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+  timesOfDay.indexOf(a.at) - timesOfDay.indexOf(b.at) ||
+  a.order - b.order ||
+  (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
-const eachOnce = <T>(items: readonly T[]): T[] => [...new Map(items.map((item) => [JSON.stringify(item), item])).values()];
+const eachOnce = <T>(items: readonly T[]): T[] => [
+  ...new Map(items.map((item) => [JSON.stringify(item), item])).values(),
+];
 
 /** Answers a question that gathers others: their chores in the order of the day, with all cautions and all that is not known. */
 export const gather = async (world: World, request: Request, question: Question): Promise<Answer> => {
@@ -29,8 +33,11 @@ export const gather = async (world: World, request: Request, question: Question)
     headline: null,
     reasons: [],
     unknown,
-    cautions: eachOnce(parts.flatMap((each) => each.cautions)),
-    remarks: eachOnce(parts.flatMap((each) => each.remarks)),
+    cautions: eachOnce(
+      parts.flatMap((each) => each.cautions.filter(({ rule }) => world.book.rules[rule]?.daily === true)),
+    ),
+    // Remarks stay with the single answers: a round is to be worked through, not read.
+    remarks: [],
     steps: parts.flatMap((each) => each.steps).sort(inOrder),
     when: null,
     turnsOn: [],

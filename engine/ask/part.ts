@@ -1,12 +1,13 @@
 /** The answer for one group: verdict, reasons, what is not known, cautions, chores, and when and by what it would turn. */
 import { addDays, type Day } from '../day.ts';
-import type { Workings } from '../facts/workings.ts';
 import { type Filling, sentence } from '../explain/sentence.ts';
 import { missingFor, reasonsFor, type Told } from '../explain/why.ts';
+import type { Workings } from '../facts/workings.ts';
+import { isVerdict } from '../rulebook/ranking.ts';
 import type { Gives, Part, Question, Reason, Rule, StepToDo, Supposition } from '../types.ts';
 import { shownUnit, toBase, unitOf } from '../units.ts';
 import { isDone } from './done.ts';
-import { evaluate, type Evaluation, verdictOf } from './evaluate.ts';
+import { type Evaluation, evaluate, verdictOf } from './evaluate.ts';
 import { firstTurn, turningFacts } from './turns.ts';
 import { type World, workingsOn } from './world.ts';
 
@@ -48,20 +49,26 @@ const choresOf = (world: World, evaluation: Evaluation, filling: Filling, on: Da
               at: rule.chore.at,
               order: rule.chore.order,
               says: sentence(rule.chore.says, filling),
-              done: rule.chore.doneBy !== null && isDone(world.state, rule.chore.doneBy, evaluation.group, on),
+              done:
+                rule.chore.doneBy !== null && isDone(world.state, rule.chore.doneBy, evaluation.group, on),
             },
           ],
     );
 
 /** The smallest change of a fact worth speaking of: one in the last decimal that its unit is shown with. */
-const stepOf = (world: World, workings: Workings, group: string | null) => (fact: string): number => {
-  const { unit } = workings.step(fact, group);
-  if (unit === null || unit === 'date') return 1;
-  const shown = unitOf(world.book.units, shownUnit(world.book.units, unit, 'us'));
-  if (shown === undefined) return 1;
-  const smallest = 10 ** -shown.decimals;
-  return toBase(world.book.units, { value: smallest, unit: shown.id }) - toBase(world.book.units, { value: 0, unit: shown.id });
-};
+const stepOf =
+  (world: World, workings: Workings, group: string | null) =>
+  (fact: string): number => {
+    const { unit } = workings.step(fact, group);
+    if (unit === null || unit === 'date') return 1;
+    const shown = unitOf(world.book.units, shownUnit(world.book.units, unit, 'us'));
+    if (shown === undefined) return 1;
+    const smallest = 10 ** -shown.decimals;
+    return (
+      toBase(world.book.units, { value: smallest, unit: shown.id }) -
+      toBase(world.book.units, { value: 0, unit: shown.id })
+    );
+  };
 
 export interface Answered {
   readonly part: Omit<Part, 'reasons'> & { readonly reasons: readonly Omit<Reason, 'n'>[] };
@@ -84,13 +91,21 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
     unitOf: (id) => workings.step(id, group).unit,
   };
   const verdict: Gives = verdictOf(evaluation);
+  // Cautions, steps and remarks turn nothing, and some of them are long in the working.
+  const deciding = rules.filter(({ gives }) => isVerdict(gives));
   const again: Parameters<typeof firstTurn>[1] = (change) => {
     const later = change.on ?? on;
-    const more = change.suppose === undefined ? [] : [{ what: { fact: change.suppose.fact }, value: change.suppose.value, adds: false }];
-    const kept = supposing.filter((each) => !('fact' in each.what) || each.what.fact !== change.suppose?.fact);
-    return evaluate(rules, workingsOn(world, later, span === 0 ? null : until, [...kept, ...more]), group);
+    const more =
+      change.suppose === undefined
+        ? []
+        : [{ what: { fact: change.suppose.fact }, value: change.suppose.value, adds: false }];
+    const kept = supposing.filter(
+      (each) => !('fact' in each.what) || each.what.fact !== change.suppose?.fact,
+    );
+    return evaluate(deciding, workingsOn(world, later, span === 0 ? null : until, [...kept, ...more]), group);
   };
-  const turns = question.turns && request.lookAhead > 0;
+  // Without a verdict there is nothing to turn: what is missing comes first.
+  const turns = question.turns && request.lookAhead > 0 && evaluation.choice.winner !== null;
   const { winner, open } = evaluation.choice;
   const having = (gives: Gives) =>
     evaluation.outcomes
@@ -109,7 +124,9 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
       remarks: having('remark'),
       steps: choresOf(world, evaluation, filling, on),
       when: turns ? await firstTurn(evaluation, again, on, request.lookAhead) : null,
-      turnsOn: turns ? await turningFacts(evaluation, again, rules, stepOf(world, workings, group), told.unitOf) : [],
+      turnsOn: turns
+        ? await turningFacts(evaluation, again, deciding, stepOf(world, workings, group), told.unitOf)
+        : [],
       unless:
         winner === null
           ? []

@@ -14,7 +14,12 @@ export interface World {
 }
 
 /** Facts on another day or under suppositions, over the same state. */
-export const workingsOn = (world: World, on: Day, until: Day | null, supposing: readonly Supposition[]): Workings =>
+export const workingsOn = (
+  world: World,
+  on: Day,
+  until: Day | null,
+  supposing: readonly Supposition[],
+): Workings =>
   openWorkings({ state: world.state, book: world.book, facts: world.facts, on, until, supposing });
 
 /** The rules of a question, highest-ranking first. */

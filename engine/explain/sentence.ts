@@ -10,7 +10,7 @@ export interface Filling {
   readonly until: string | null;
 }
 
-const valueOf = (name: string, filling: Filling): Shown => {
+const shownFor = (name: string, filling: Filling): Shown => {
   if (name === 'group') return { value: filling.group, unit: null };
   if (name === 'on') return { value: filling.on, unit: 'date' };
   if (name === 'until') return { value: filling.until, unit: 'date' };
@@ -23,6 +23,6 @@ const valueOf = (name: string, filling: Filling): Shown => {
 export const sentence = (template: string, filling: Filling): Sentence => ({
   template,
   values: Object.fromEntries(
-    [...template.matchAll(/\{([^}]+)\}/g)].map(([, name = '']) => [name, valueOf(name, filling)]),
+    [...template.matchAll(/\{([^}]+)\}/g)].map(([, name = '']) => [name, shownFor(name, filling)]),
   ),
 });

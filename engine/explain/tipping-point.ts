@@ -3,8 +3,18 @@ import type { LeafOutcome } from '../reason/outcomes.ts';
 import type { Value } from '../types.ts';
 
 /** What makes each ordering true, as a side of the right-hand value: on it, or one step below or above. */
-const trueAt: Readonly<Record<string, -1 | 0 | 1>> = { 'less-than': -1, 'at-most': 0, 'more-than': 1, 'at-least': 0 };
-const falseAt: Readonly<Record<string, -1 | 0 | 1>> = { 'less-than': 0, 'at-most': 1, 'more-than': 0, 'at-least': -1 };
+const trueAt: Readonly<Record<string, -1 | 0 | 1>> = {
+  'less-than': -1,
+  'at-most': 0,
+  'more-than': 1,
+  'at-least': 0,
+};
+const falseAt: Readonly<Record<string, -1 | 0 | 1>> = {
+  'less-than': 0,
+  'at-most': 1,
+  'more-than': 0,
+  'at-least': -1,
+};
 
 /**
  * Values of the leaf's fact that would turn the leaf, nearest first; empty where it cannot be said (unknown sides, days).
@@ -16,9 +26,11 @@ export const turningValues = (
   step: number,
   choices: readonly Value[],
 ): readonly Value[] => {
-  if (left === undefined || outcome === 'unknown') return [];
+  // A leaf that only asks whether a fact is known is not turned by any other value of it.
+  if (left === undefined || outcome === 'unknown' || leaf.operator === 'known') return [];
   const side = (outcome === 'held' ? falseAt : trueAt)[leaf.operator];
-  if (side !== undefined) return typeof left === 'number' && typeof right === 'number' ? [right + side * step] : [];
+  if (side !== undefined)
+    return typeof left === 'number' && typeof right === 'number' ? [right + side * step] : [];
   if (typeof left === 'boolean') return [!left];
   if (typeof left === 'number') {
     return typeof right === 'number' ? [outcome === 'held' ? right + step : right] : [];

@@ -1,6 +1,7 @@
 /** Outcomes → numbered reasons, the deciding one first. It reads recorded results only, so it cannot tell another story. */
-import type { LeafOutcome, RuleOutcome } from '../reason/outcomes.ts';
+
 import type { Choice } from '../reason/choose.ts';
+import type { LeafOutcome, RuleOutcome } from '../reason/outcomes.ts';
 import type { FigureUse, Missing, Reason, Shown } from '../types.ts';
 import { type Filling, sentence } from './sentence.ts';
 
@@ -16,7 +17,11 @@ export interface Told {
 
 const isVerdict = ({ rule }: RuleOutcome): boolean => !['caution', 'step', 'remark'].includes(rule.gives);
 
-const reasonOf = (told: Told, { rule }: RuleOutcome, { leaf, outcome, left, right }: LeafOutcome): Omit<Reason, 'n'> => {
+const reasonOf = (
+  told: Told,
+  { rule }: RuleOutcome,
+  { leaf, outcome, left, right }: LeafOutcome,
+): Omit<Reason, 'n'> => {
   const shown = (id: string, value: LeafOutcome['left']): Shown & { readonly id: string } => ({
     id,
     value: value ?? null,
@@ -30,7 +35,10 @@ const reasonOf = (told: Told, { rule }: RuleOutcome, { leaf, outcome, left, righ
     fact: shown(leaf.fact, left),
     operator: leaf.operator,
     figure: leaf.figure === null ? null : (told.figure(leaf.figure) ?? null),
-    other: leaf.other === null ? null : shown(leaf.other, right === undefined || typeof right === 'object' ? undefined : right),
+    other:
+      leaf.other === null
+        ? null
+        : shown(leaf.other, right === undefined || typeof right === 'object' ? undefined : right),
     source: rule.source,
     why: rule.whyRight,
   };
@@ -42,7 +50,10 @@ const reasonOf = (told: Told, { rule }: RuleOutcome, { leaf, outcome, left, righ
  */
 export const reasonsFor = (told: Told): readonly Omit<Reason, 'n'>[] => {
   const { winner, open } = told.choice;
-  const others = told.outcomes.filter((each) => isVerdict(each) && each !== winner && each.outcome === 'held');
+  // An outranked amount is another sum, not one more reason for this one.
+  const others = told.outcomes.filter(
+    (each) => isVerdict(each) && each !== winner && each.outcome === 'held' && each.rule.gives !== 'amount',
+  );
   const ordered =
     winner === null
       ? open.map((each) => ({ of: each, leaves: each.deciding }))
@@ -50,7 +61,9 @@ export const reasonsFor = (told: Told): readonly Omit<Reason, 'n'>[] => {
           { of: winner, leaves: winner.deciding },
           { of: winner, leaves: winner.leaves.filter((leaf) => leaf.outcome === 'held') },
           ...others.map((each) => ({ of: each, leaves: each.deciding })),
-          ...open.filter(({ rule }) => rule.gives !== winner.rule.gives).map((each) => ({ of: each, leaves: each.deciding })),
+          ...open
+            .filter(({ rule }) => rule.gives !== winner.rule.gives)
+            .map((each) => ({ of: each, leaves: each.deciding })),
         ];
   const seen = new Set<string>();
   const reasons: Omit<Reason, 'n'>[] = [];
@@ -72,7 +85,10 @@ const couldChange = ({ rule }: RuleOutcome, winner: RuleOutcome): boolean =>
   rule.gives !== winner.rule.gives || rule.gives === 'amount';
 
 /** What is not known and could still change the answer, each once. */
-export const missingFor = (told: Told, missingOf: (fact: string) => readonly Missing[]): readonly Missing[] => {
+export const missingFor = (
+  told: Told,
+  missingOf: (fact: string) => readonly Missing[],
+): readonly Missing[] => {
   const { winner, open } = told.choice;
   const matters = winner === null ? open : open.filter((each) => couldChange(each, winner));
   const found: Missing[] = [];

@@ -6,6 +6,9 @@ import { settingOf } from './setting.ts';
 
 const daysInWeek = 7;
 
+/** Signs that tell whether chicks have the warmth they want. */
+const waysOfLying = ['piled', 'spread-out', 'panting', 'even', 'one-side'];
+
 /** Warm-spot temperature for an age, °C; undefined before the hatch. */
 const targetAt = (read: Reader, days: number): number | undefined =>
   read.maybeFigure('brooder/target', [days / daysInWeek]);
@@ -17,7 +20,8 @@ const heatlessAt = (read: Reader, days: number, feathered: boolean): number | un
 /** Signs of these names for the group or for all birds, oldest first. */
 const signsOf = (read: Reader, fits: (sign: string) => boolean): readonly Sign[] =>
   read.state.signs.filter(
-    (each) => fits(each.sign) && each.on <= read.on && (each.group === null || each.group === read.group.name),
+    (each) =>
+      fits(each.sign) && each.on <= read.on && (each.group === null || each.group === read.group.name),
   );
 
 /** The last record of the heat going on or off. */
@@ -67,15 +71,31 @@ export const brooderFacts = [
     unit: 'C',
     wants: ['tonight-low'],
     compute: (read) => {
-      const room = settingOf(read, 'brooder-temperature');
+      const room = settingOf(read, 'room-temperature');
       if (typeof room?.value === 'number') {
-        if (room.on < read.on) read.assume('room-as-set', { room: { value: room.value, unit: 'C' }, set: { value: room.on, unit: 'date' } });
+        if (room.on < read.on)
+          read.assume('room-as-set', {
+            room: { value: room.value, unit: 'C' },
+            set: { value: room.on, unit: 'date' },
+          });
         return room.value;
       }
       const low = read.maybe('tonight-low');
       if (typeof low !== 'number') return undefined;
       read.assume('brooder-as-cold-as-outside', { low: { value: low, unit: 'C' } });
       return low;
+    },
+  }),
+  defineFact({
+    id: 'brooder-reading',
+    unit: 'C',
+    figures: ['brooder/behaviour-stands'],
+    compute: (read) => {
+      const reading = read.state.settings['brooder-temperature']?.at(-1);
+      if (typeof reading?.value !== 'number') return undefined;
+      if (daysBetween(reading.on, read.on) >= read.figure('brooder/behaviour-stands')) return undefined;
+      read.from(reading);
+      return reading.value;
     },
   }),
   defineFact({
@@ -92,8 +112,9 @@ export const brooderFacts = [
     unit: null,
     figures: ['brooder/behaviour-stands'],
     compute: (read) => {
-      const last = signsOf(read, (sign) => read.signClass(sign) === 'behaviour').at(-1);
-      if (last === undefined || daysBetween(last.on, read.on) >= read.figure('brooder/behaviour-stands')) return undefined;
+      const last = signsOf(read, (sign) => waysOfLying.includes(sign)).at(-1);
+      if (last === undefined || daysBetween(last.on, read.on) >= read.figure('brooder/behaviour-stands'))
+        return undefined;
       read.from(last);
       return last.sign;
     },
@@ -119,7 +140,10 @@ export const brooderFacts = [
       if (typeof around !== 'number' || typeof target !== 'number') return undefined;
       if (around >= target) return 0;
       read.assume('lamps-of-250-watts');
-      return Math.max(Math.ceil(birds / read.figure('brooder/chicks-per-lamp')), read.figure('brooder/least-lamps'));
+      return Math.max(
+        Math.ceil(birds / read.figure('brooder/chicks-per-lamp')),
+        read.figure('brooder/least-lamps'),
+      );
     },
   }),
   defineFact({

@@ -33,7 +33,9 @@ export interface Reader {
   maybeFigure(id: string, at?: readonly Value[]): number | undefined;
   /** A table along its last axis (in that axis's own unit), for models that walk over many days. */
   along(id: string, branch?: readonly string[]): (x: number) => number;
-  /** Keys at which the table along its last axis begins and ends. */
+  /** Keys of a table along its last axis, lowest first, for a line through what was really published. */
+  keysOf(id: string, branch?: readonly string[]): readonly number[];
+  /** The first and the last of them. */
   spanOf(id: string, branch?: readonly string[]): readonly [number, number];
   /** The class of a cause of loss (`hunter`, `illness`, …) and of a sign, as `rules/words.yaml` has it; `other` when it has not. */
   causeClass(cause: string): string;
@@ -60,6 +62,11 @@ export interface Fact {
 }
 
 /** Declares a fact; lists left out are empty and it is a fact of a group unless it says otherwise. */
-export const defineFact = (
-  fact: Pick<Fact, 'id' | 'unit' | 'compute'> & Partial<Fact>,
-): Fact => ({ per: 'group', needs: [], wants: [], each: [], figures: [], ...fact });
+export const defineFact = (fact: Pick<Fact, 'id' | 'unit' | 'compute'> & Partial<Fact>): Fact => ({
+  per: 'group',
+  needs: [],
+  wants: [],
+  each: [],
+  figures: [],
+  ...fact,
+});

@@ -6,7 +6,10 @@ import { settingFlag, settingNumber } from './setting.ts';
 
 const signsOf = (read: Reader, ...names: readonly string[]): Sign[] =>
   read.state.signs.filter(
-    (each) => names.includes(each.sign) && each.on <= read.on && (each.group === null || each.group === read.group.name),
+    (each) =>
+      names.includes(each.sign) &&
+      each.on <= read.on &&
+      (each.group === null || each.group === read.group.name),
   );
 
 /** The first sign of the unbroken run of less heat that still lasts; undefined when the heat is as it was. */
@@ -52,7 +55,11 @@ export const goingOutFacts = [
       const wet = read.number('rain-soon') >= read.figure('pasture/rain-that-wets');
       const windy = read.number('wind-soon') >= read.figure('pasture/wind-that-chills');
       const thin = signsOf(read, 'bald', 'downy').length > 0 && !read.yes('feathered');
-      return dry + (wet || windy ? read.figure('pasture/wet-or-windy-adds') : 0) + (thin ? read.figure('pasture/thin-feathers-add') : 0);
+      return (
+        dry +
+        (wet || windy ? read.figure('pasture/wet-or-windy-adds') : 0) +
+        (thin ? read.figure('pasture/thin-feathers-add') : 0)
+      );
     },
   }),
   defineFact({

@@ -5,10 +5,13 @@ import { defineFact, type Reader } from './define.ts';
 import { settingNumber } from './setting.ts';
 
 const movesOf = (read: Reader): PenMove[] =>
-  read.state.moves.filter((each) => each.on <= read.on && (each.group === null || each.group === read.group.name));
+  read.state.moves.filter(
+    (each) => each.on <= read.on && (each.group === null || each.group === read.group.name),
+  );
 
 /** The day they came out to stay, which is itself a day on fresh ground. */
-const outSince = (read: Reader) => read.group.whereabouts.findLast((each) => each.place === 'pen' && !each.daysOnly);
+const outSince = (read: Reader) =>
+  read.group.whereabouts.findLast((each) => each.place === 'pen' && !each.daysOnly);
 
 export const groundFacts = [
   defineFact({
@@ -70,7 +73,9 @@ export const groundFacts = [
       const since = addDays(read.on, -read.figure('pasture/ground-rest'));
       const moves = read.state.moves.filter((each) => each.on > since && each.on <= read.on);
       const stands = read.state.groups.flatMap((group) =>
-        group.whereabouts.filter((each) => each.place === 'pen' && !each.daysOnly && each.on > since && each.on <= read.on),
+        group.whereabouts.filter(
+          (each) => each.place === 'pen' && !each.daysOnly && each.on > since && each.on <= read.on,
+        ),
       );
       read.from(...stands, ...moves);
       // Each coming out lays the pen on one piece of ground, each move on one more.
@@ -83,7 +88,25 @@ export const groundFacts = [
     per: 'flock',
     needs: ['ground-area', 'ground-used', 'pen-area'],
     compute: (read) =>
-      Math.max(0, Math.floor((read.number('ground-area') - read.number('ground-used')) / read.number('pen-area') + 1e-9)),
+      Math.max(
+        0,
+        Math.floor(
+          (read.number('ground-area') - read.number('ground-used')) / read.number('pen-area') + 1e-9,
+        ),
+      ),
+  }),
+  defineFact({
+    id: 'fresh-moves',
+    unit: 'move',
+    per: 'flock',
+    wants: ['moves-left'],
+    compute: (read) => {
+      const left = read.maybe('moves-left');
+      if (typeof left === 'number') return left;
+      // Nobody measures a meadow before the birds may go out; where it is measured, it counts.
+      read.assume('ground-is-fresh');
+      return 1;
+    },
   }),
   defineFact({
     id: 'moves-needed',
@@ -113,7 +136,9 @@ export const groundFacts = [
     compute: (read) => {
       const positions = read.number('moves-made') + read.number('moves-needed') + 1;
       const hectares = (positions * read.number('pen-area')) / 10_000;
-      return hectares === 0 ? undefined : (read.number('alive') * read.figure('pasture/nitrogen-per-bird')) / hectares;
+      return hectares === 0
+        ? undefined
+        : (read.number('alive') * read.figure('pasture/nitrogen-per-bird')) / hectares;
     },
   }),
   defineFact({

@@ -1,5 +1,5 @@
 /** How many birds were lost of late and to what, and whether the rest look sick. */
-import { addDays, daysBetween } from '../day.ts';
+import { addDays, type Day, daysBetween } from '../day.ts';
 import type { Loss } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
 
@@ -11,12 +11,24 @@ const countOf = (read: Reader, losses: readonly Loss[]): number => {
   return losses.reduce((sum, each) => sum + each.count, 0);
 };
 
-/** Losses of the group in the last so many days, the day itself included, that may have come of sickness. */
-const unexplained = (read: Reader, days: number): readonly Loss[] => {
-  const since = addDays(read.on, -days);
-  return read.group.losses.filter(
-    (each) => each.on > since && each.on <= read.on && !accidents.includes(read.causeClass(each.cause)),
+/** Losses of the group between two days, both included, that may have come of sickness. */
+const unexplained = (read: Reader, from: Day, to: Day): readonly Loss[] =>
+  read.group.losses.filter(
+    (each) => each.on >= from && each.on <= to && !accidents.includes(read.causeClass(each.cause)),
   );
+
+/** Different signs of sickness seen in the group, or in all birds, that still count. */
+const signsOfSickness = (read: Reader): readonly string[] => {
+  const since = addDays(read.on, -read.figure('health/signs-stand'));
+  const ill = read.state.signs.filter(
+    (each) =>
+      each.on > since &&
+      each.on <= read.on &&
+      (each.group === null || each.group === read.group.name) &&
+      read.signClass(each.sign) === 'illness',
+  );
+  read.from(...ill);
+  return [...new Set(ill.map((each) => each.sign))];
 };
 
 /** Birds as a share of those alive now and themselves: of how many that were there at the beginning they were lost. */
@@ -44,7 +56,7 @@ export const lossFacts = [
   defineFact({
     id: 'lost-today-and-yesterday',
     unit: 'bird',
-    compute: (read) => countOf(read, unexplained(read, 2)),
+    compute: (read) => countOf(read, unexplained(read, addDays(read.on, -1), read.on)),
   }),
   defineFact({
     id: 'share-in-day',
@@ -55,7 +67,7 @@ export const lossFacts = [
   defineFact({
     id: 'lost-in-week',
     unit: 'bird',
-    compute: (read) => countOf(read, unexplained(read, 7)),
+    compute: (read) => countOf(read, unexplained(read, addDays(read.on, -6), read.on)),
   }),
   defineFact({
     id: 'share-in-week',
@@ -69,10 +81,7 @@ export const lossFacts = [
     figures: ['losses/first-week'],
     compute: (read) => {
       const end = addDays(read.group.hatched, read.figure('losses/first-week'));
-      return countOf(
-        read,
-        read.group.losses.filter((each) => each.on <= end),
-      );
+      return countOf(read, unexplained(read, read.group.arrived, end));
     },
   }),
   defineFact({
@@ -101,17 +110,23 @@ export const lossFacts = [
     unit: 'sign',
     figures: ['health/signs-stand'],
     compute: (read) => {
-      const since = addDays(read.on, -read.figure('health/signs-stand'));
-      const ill = read.state.signs.filter(
-        (each) =>
-          each.on > since &&
-          each.on <= read.on &&
-          (each.group === null || each.group === read.group.name) &&
-          read.signClass(each.sign) === 'illness',
-      );
-      read.from(...ill);
-      if (ill.length === 0) read.assume('no-sign-no-sickness');
-      return new Set(ill.map((each) => each.sign)).size;
+      const signs = signsOfSickness(read);
+      if (signs.length === 0) read.assume('no-sign-no-sickness');
+      return signs.length;
     },
+  }),
+  defineFact({
+    id: 'sign-of-sickness',
+    unit: null,
+    figures: ['health/signs-stand'],
+    compute: (read) => signsOfSickness(read).at(-1),
+  }),
+  defineFact({
+    id: 'reportable-signs',
+    unit: 'sign',
+    needs: ['sick-signs'],
+    figures: ['health/signs-stand', 'health/reportable-sign'],
+    compute: (read) =>
+      signsOfSickness(read).reduce((sum, sign) => sum + read.figure('health/reportable-sign', [sign]), 0),
   }),
 ];

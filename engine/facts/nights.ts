@@ -5,10 +5,12 @@ import { defineFact, type Reader } from './define.ts';
 
 type Measure = 'low' | 'high' | 'rain' | 'wind';
 
-const noted = (read: Reader, on: Day, measure: Measure): Noted | undefined => read.state.weather[on]?.[measure] ?? undefined;
+const noted = (read: Reader, on: Day, measure: Measure): Noted | undefined =>
+  read.state.weather[on]?.[measure] ?? undefined;
 
 /** Days from `on`, as many as the figure says. */
-const daysFrom = (on: Day, count: number): Day[] => Array.from({ length: count }, (_, index) => addDays(on, index));
+const daysFrom = (on: Day, count: number): Day[] =>
+  Array.from({ length: count }, (_, index) => addDays(on, index));
 
 /** The latest values on record that are not older than a figure allows, newest first. */
 const latest = (read: Reader, measure: Measure, within: number): Noted[] =>
@@ -39,7 +41,10 @@ export const nightFacts = [
       if (past.length === 0) return undefined;
       read.from(...past);
       const low = Math.min(...past.map((each) => each.value));
-      read.assume('nights-as-before', { low: { value: low, unit: 'C' }, from: { value: addDays(past[0]?.on ?? read.asked, 1), unit: 'date' } });
+      read.assume('nights-as-before', {
+        low: { value: low, unit: 'C' },
+        from: { value: addDays(past[0]?.on ?? read.asked, 1), unit: 'date' },
+      });
       return low;
     },
   }),
@@ -94,7 +99,9 @@ export const nightFacts = [
     per: 'flock',
     figures: ['weather/nights-ahead'],
     compute: (read) => {
-      const known = daysFrom(read.on, read.figure('weather/nights-ahead')).flatMap((day) => noted(read, day, 'wind') ?? []);
+      const known = daysFrom(read.on, read.figure('weather/nights-ahead')).flatMap(
+        (day) => noted(read, day, 'wind') ?? [],
+      );
       read.from(...known);
       return known.reduce((most, each) => Math.max(most, each.value), 0);
     },

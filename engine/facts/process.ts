@@ -116,6 +116,19 @@ export const processFacts = [
     compute: (read) => carcassAt(read, daysBetween(read.group.hatched, read.text('window-closes'))),
   }),
   defineFact({
+    id: 'held-until',
+    unit: 'date',
+    figures: ['process/fast-held-longest'],
+    compute: (read) => addDays(read.group.hatched, read.figure('process/fast-held-longest')),
+  }),
+  defineFact({
+    id: 'carcass-at-last',
+    unit: 'kg',
+    needs: [...paceNeeds, 'dressing-share', 'held-until'],
+    figures: paceFigures,
+    compute: (read) => carcassAt(read, daysBetween(read.group.hatched, read.text('held-until'))),
+  }),
+  defineFact({
     id: 'next-week-gain',
     unit: 'kg',
     needs: [...paceNeeds, 'dressing-share'],

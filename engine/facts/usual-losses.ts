@@ -1,15 +1,17 @@
 /** How many birds are usually lost by now, what the keeper's own past flocks say of it, and the odds of losing this many. */
-import { daysBetween, type Day } from '../day.ts';
+import { type Day, daysBetween } from '../day.ts';
 import { defineFact, type Reader } from './define.ts';
 import { betaBinomialTail, binomialTail } from './sums/count-tails.ts';
 
 /** Share of the eight weeks' losses that is usually behind a bird that has lived so many days. */
-const patternAt = (read: Reader, days: number): number => read.figure('losses/pattern', [read.text('kind'), Math.max(0, days)]);
+const patternAt = (read: Reader, days: number): number =>
+  read.figure('losses/pattern', [read.text('kind'), Math.max(0, days)]);
 
 /** The day on which the last bird of a finished group left. */
 const lastExit = (read: Reader): Day => {
   const { group } = read;
-  return [...group.losses, ...group.processed].reduce((last, each) => (each.on > last ? each.on : last), group.arrived);
+  const exits = [...group.losses, ...group.processed].map((each) => each.on);
+  return exits.sort().at(-1) ?? group.arrived;
 };
 
 export const usualLossFacts = [
@@ -55,7 +57,10 @@ export const usualLossFacts = [
       const lost = read.each('lost');
       return read
         .each('alive')
-        .reduce((sum, each, index) => (Number(each.value ?? 0) > 0 ? sum : sum + Number(lost[index]?.value ?? 0)), 0);
+        .reduce(
+          (sum, each, index) => (Number(each.value ?? 0) > 0 ? sum : sum + Number(lost[index]?.value ?? 0)),
+          0,
+        );
     },
   }),
   defineFact({

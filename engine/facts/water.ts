@@ -3,19 +3,24 @@ import { defineFact, type Reader } from './define.ts';
 import { intakeFigures, intakeLine } from './feed/intake.ts';
 import { settingNumber } from './setting.ts';
 
+const daysInWeek = 7;
+
 /** Feed of a day at an age by the table, kg a bird. */
 const dayOf = (read: Reader, line: string, sexes: string, age: number): number => {
   const eaten = intakeLine(read, line, sexes, age);
   return eaten(age + 1) - eaten(age);
 };
 
-/** How a slower kind compares with the fast birds of the water table: as its feed does, since birds drink with what they eat. */
+/**
+ * How a slower kind compares with the fast birds of the water table: as its feed does, since birds drink with what they
+ * eat. Outside the ages of the table it compares as at the end of it.
+ */
 const besideFast = (read: Reader): number => {
   const line = read.text('growth-line');
-  const age = read.number('age');
   if (line === 'fast') return 1;
-  const fast = dayOf(read, 'fast', 'mixed', age);
-  return fast === 0 ? 1 : dayOf(read, line, read.text('sexes'), age) / fast;
+  const [first, last] = read.spanOf('water/by-age').map((week) => week * daysInWeek) as [number, number];
+  const age = Math.min(Math.max(read.number('age'), first), last - 1);
+  return dayOf(read, line, read.text('sexes'), age) / dayOf(read, 'fast', 'mixed', age);
 };
 
 export const waterFacts = [

@@ -1,7 +1,18 @@
 /** Works facts out on demand, each once, and keeps the tree of what every value was made of. */
 import type { Day } from '../day.ts';
-import { figureAt, spanOf } from '../rulebook/figures.ts';
-import type { Assumed, FigureUse, FromEntry, Group, Missing, Rulebook, State, Step, Supposition, Value } from '../types.ts';
+import { figureAt, keysOf } from '../rulebook/figures.ts';
+import type {
+  Assumed,
+  FigureUse,
+  FromEntry,
+  Group,
+  Missing,
+  Rulebook,
+  State,
+  Step,
+  Supposition,
+  Value,
+} from '../types.ts';
 import { fromBase, toBase } from '../units.ts';
 import type { Fact, Reader } from './define.ts';
 
@@ -43,9 +54,11 @@ const keyOf = (fact: string, group: string | null): string => (group === null ? 
 export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup): Workings => {
   const done = new Map<string, Step>();
   const underway = new Set<string>();
-  const groupNamed = (name: string | null): Group | undefined => state.groups.find((group) => group.name === name);
+  const groupNamed = (name: string | null): Group | undefined =>
+    state.groups.find((group) => group.name === name);
   const supposedFact = (id: string) => supposing.find((each) => 'fact' in each.what && each.what.fact === id);
-  const supposedFigure = (id: string) => supposing.find((each) => 'figure' in each.what && each.what.figure === id);
+  const supposedFigure = (id: string) =>
+    supposing.find((each) => 'figure' in each.what && each.what.figure === id);
 
   const lookUp = (id: string, at: readonly Value[]): FigureInBase | undefined => {
     const figure = book.figures[id];
@@ -65,7 +78,9 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
     for (const axis of axes) {
       const value = step(axis.fact, group).value;
       if (value === null) return undefined;
-      at.push(typeof value === 'number' && axis.unit !== null ? fromBase(book.units, value, axis.unit) : value);
+      at.push(
+        typeof value === 'number' && axis.unit !== null ? fromBase(book.units, value, axis.unit) : value,
+      );
     }
     return at;
   };
@@ -76,7 +91,8 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
     };
     const use = (id: string, of: string | null): Step => {
       const per = facts.get(id)?.per === 'flock' ? null : of;
-      if (!draft.facts.some((each) => each.fact === id && each.group === per)) draft.facts.push({ fact: id, group: per });
+      if (!draft.facts.some((each) => each.fact === id && each.group === per))
+        draft.facts.push({ fact: id, group: per });
       return step(id, of);
     };
     const needed = (id: string): Value => {
@@ -86,7 +102,8 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
       return value;
     };
     const record = (found: FigureUse): void => {
-      if (!draft.figures.some((each) => each.id === found.id && each.value === found.value)) draft.figures.push(found);
+      if (!draft.figures.some((each) => each.id === found.id && each.value === found.value))
+        draft.figures.push(found);
     };
     const look = (id: string, at: readonly Value[] | undefined): number | undefined => {
       declared(fact.figures, id);
@@ -94,6 +111,12 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
       const found = axes === undefined ? undefined : lookUp(id, axes);
       if (found !== undefined) record(found.use);
       return found?.base;
+    };
+    const tableKeys = (id: string, branch: readonly string[] = []): readonly number[] => {
+      declared(fact.figures, id);
+      const figure = book.figures[id];
+      if (figure === undefined) throw new Error(`no such figure: ${id}`);
+      return keysOf(figure, on, branch);
     };
     return {
       state,
@@ -120,7 +143,8 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
       },
       figure: (id, at) => {
         const found = look(id, at);
-        if (found === undefined) throw new Error(`figure ${id} has nothing for ${JSON.stringify(at ?? 'its axes')} in ${fact.id}`);
+        if (found === undefined)
+          throw new Error(`figure ${id} has nothing for ${JSON.stringify(at ?? 'its axes')} in ${fact.id}`);
         return found;
       },
       maybeFigure: look,
@@ -135,11 +159,10 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
           return found.base;
         };
       },
-      spanOf: (id, branch = []) => {
-        declared(fact.figures, id);
-        const figure = book.figures[id];
-        if (figure === undefined) throw new Error(`no such figure: ${id}`);
-        return spanOf(figure, on, branch);
+      keysOf: tableKeys,
+      spanOf: (id, branch) => {
+        const keys = tableKeys(id, branch);
+        return [keys[0] ?? 0, keys.at(-1) ?? 0];
       },
       causeClass: (cause) => book.words.causes[cause]?.class ?? 'other',
       signClass: (sign) => book.words.signs[sign]?.class ?? 'other',
@@ -149,7 +172,8 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
         }
       },
       assume: (id, values = {}) => {
-        if (!Object.hasOwn(book.assumptions, id)) throw new Error(`fact ${fact.id} assumes ${id}, which has no words`);
+        if (!Object.hasOwn(book.assumptions, id))
+          throw new Error(`fact ${fact.id} assumes ${id}, which has no words`);
         draft.assumed.push({ id, group: fact.per === 'group' ? group : null, values });
       },
     };
@@ -178,7 +202,8 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
     if (value === undefined || Number.isNaN(value)) {
       return { ...blank, value: null, missing: [{ fact: fact.id, group }], supposed: false };
     }
-    if (supposed !== undefined) return { ...blank, value: Number(value) + Number(supposed.value), missing: [], supposed: true };
+    if (supposed !== undefined)
+      return { ...blank, value: Number(value) + Number(supposed.value), missing: [], supposed: true };
     return { ...blank, value, missing: [], supposed: false };
   };
 

@@ -67,8 +67,10 @@ interface RawResult {
 
 /** Lays the engine's results over our own conditions; both trees have the same shape. */
 const overlay = (condition: Condition, raw: RawResult | undefined, values: Values): ComparedCondition => {
-  if ('all' in condition) return { all: condition.all.map((each, index) => overlay(each, raw?.all?.[index], values)) };
-  if ('any' in condition) return { any: condition.any.map((each, index) => overlay(each, raw?.any?.[index], values)) };
+  if ('all' in condition)
+    return { all: condition.all.map((each, index) => overlay(each, raw?.all?.[index], values)) };
+  if ('any' in condition)
+    return { any: condition.any.map((each, index) => overlay(each, raw?.any?.[index], values)) };
   if ('not' in condition) return { not: overlay(condition.not, raw?.not, values) };
   const right =
     condition.figure !== null
@@ -102,7 +104,11 @@ export const runRules = async (rules: readonly Rule[], values: Values): Promise<
   const figures = new Set<string>();
   for (const rule of rules) {
     namesIn(rule.when, facts, figures);
-    const properties: RuleProperties = { name: rule.id, conditions: rootOf(rule.when), event: { type: rule.id } };
+    const properties: RuleProperties = {
+      name: rule.id,
+      conditions: rootOf(rule.when),
+      event: { type: rule.id },
+    };
     engine.addRule(properties);
   }
   for (const id of facts) engine.addFact(id, values.fact(id), { cache: false });

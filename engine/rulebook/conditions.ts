@@ -5,10 +5,14 @@ import type { Path } from './document.ts';
 export const isLeaf = (condition: Condition): condition is Leaf => 'fact' in condition;
 
 /** Every leaf with its path below the rule's root, in the order of the file. */
-export const leavesOf = (condition: Condition, path: Path = ['when']): { readonly leaf: Leaf; readonly path: Path }[] => {
+export const leavesOf = (
+  condition: Condition,
+  path: Path = ['when'],
+): { readonly leaf: Leaf; readonly path: Path }[] => {
   if (isLeaf(condition)) return [{ leaf: condition, path }];
   if ('not' in condition) return leavesOf(condition.not, [...path, 'not']);
-  const [key, list] = 'all' in condition ? (['all', condition.all] as const) : (['any', condition.any] as const);
+  const [key, list] =
+    'all' in condition ? (['all', condition.all] as const) : (['any', condition.any] as const);
   return list.flatMap((each, index) => leavesOf(each, [...path, key, index]));
 };
 

@@ -1,5 +1,5 @@
 /** One YAML file: its data, its own faults, and where in the text each key stands. */
-import { isCollection, isNode, isScalar, LineCounter, parseDocument } from 'yaml';
+import { isCollection, isMap, isNode, isScalar, LineCounter, parseDocument, visit } from 'yaml';
 import type { Place, Problem } from '../problem.ts';
 
 export type Path = readonly (string | number)[];
@@ -14,53 +14,88 @@ export interface RuleDocument {
   readonly file: string;
   readonly data: unknown;
   readonly problems: readonly Problem[];
-  /** A problem at the node under a path (or at its nearest parent that exists). */
-  problemAt(path: Path, code: string, data: Problem['data'], grave?: boolean): Problem;
+  /** A problem at what stands under a path (or at its nearest parent that exists): at a short value itself, at the key of a longer one. */
+  problemAt(path: Path, code: string, data: Problem['data']): Problem;
+  /** A problem at the last key of a path. */
+  problemAtKey(path: Path, code: string, data: Problem['data']): Problem;
 }
 
 /** Deeper nesting than any rule needs is refused, so that a hostile file cannot exhaust the stack. */
 const deepest = 40;
 
-const depthOf = (text: string): number =>
-  text
-    .split('\n')
-    .reduce((most, line) => Math.max(most, (line.length - line.trimStart().length) / 2, (line.match(/[[{]/g) ?? []).length), 0);
+/** How deep a text nests, by what its lines begin with or by brackets open at once. It is looked at before parsing, which recurses. */
+const depthOf = (text: string): number => {
+  let open = 0;
+  let deepestYet = 0;
+  for (const [sign] of text.matchAll(/[[\]{}]|^[ ?-]+/gm)) {
+    if (sign === '[' || sign === '{') open += 1;
+    else if (sign === ']' || sign === '}') open = Math.max(0, open - 1);
+    deepestYet = Math.max(deepestYet, open, /^[ ?-]/.test(sign) ? sign.length / 2 : 0);
+  }
+  return deepestYet;
+};
 
 /** Reads one rule file. Never throws on bad YAML: its faults come back as problems with line and column. */
 export const readDocument = ({ file, text }: RuleFile): RuleDocument => {
   const lines = text.split(/\r?\n/);
   const counter = new LineCounter();
   const safe = depthOf(text) <= deepest;
-  const document = parseDocument(safe ? text : '', { lineCounter: counter, uniqueKeys: true, prettyErrors: false });
+  const document = parseDocument(safe ? text : '', {
+    lineCounter: counter,
+    uniqueKeys: true,
+    prettyErrors: false,
+  });
 
-  const problem = (at: Place, code: string, data: Problem['data'], grave: boolean): Problem => ({
+  const problem = (at: Place, code: string, data: Problem['data']): Problem => ({
     code,
     at,
     raw: lines[at.line - 1] ?? '',
     data,
-    grave,
+    grave: true,
     touches: ['rules'],
   });
-  const placeOf = (offset: number, length: number): Place => {
-    const { line, col } = counter.linePos(offset);
-    return { file, line: Math.max(1, line), column: Math.max(1, col), length: Math.max(1, length) };
+  const placeOf = (start: number, end: number): Place => {
+    const { line, col } = counter.linePos(start);
+    return { file, line: Math.max(1, line), column: Math.max(1, col), length: Math.max(1, end - start) };
   };
-  const problemAt: RuleDocument['problemAt'] = (path, code, data, grave = true) => {
-    for (let keep = path.length; keep > 0; keep -= 1) {
-      const node = document.getIn(path.slice(0, keep), true);
-      if (isNode(node) && node.range) {
-        const [start, end] = node.range;
-        return problem(placeOf(start, isScalar(node) ? end - start : 1), code, data, grave);
-      }
-    }
-    return problem({ file, line: 1, column: 1, length: 1 }, code, data, grave);
+  const nodeAt = (path: Path): unknown =>
+    path.length === 0 ? document.contents : document.getIn(path, true);
+  const placeOfNode = (node: unknown): Place | undefined =>
+    isNode(node) && node.range ? placeOf(node.range[0], node.range[1]) : undefined;
+  const placeOfKey = (path: Path): Place | undefined => {
+    const parent = nodeAt(path.slice(0, -1));
+    const pair = isMap(parent)
+      ? parent.items.find(({ key }) => isScalar(key) && String(key.value) === String(path.at(-1)))
+      : undefined;
+    return placeOfNode(pair?.key);
+  };
+  const top: Place = { file, line: 1, column: 1, length: 1 };
+  const placeUnder = (path: Path): Place => {
+    if (path.length === 0) return top;
+    const node = nodeAt(path);
+    const place = isScalar(node) ? placeOfNode(node) : isNode(node) ? placeOfKey(path) : undefined;
+    return place ?? placeUnder(path.slice(0, -1));
   };
   const faults = document.errors.map((error) =>
-    problem(placeOf(error.pos[0], error.pos[1] - error.pos[0]), 'not-yaml', { says: error.code }, true),
+    problem(placeOf(...error.pos), 'not-yaml', { says: error.code }),
   );
+  // An alias can unfold a small file into a huge one, or into itself; no rule needs one.
+  visit(document, {
+    Alias: (_, alias) => {
+      faults.push(problem(placeOfNode(alias) ?? top, 'alias', { found: alias.source }));
+    },
+  });
   const shapeless = safe && !isCollection(document.contents) && faults.length === 0;
-  const extra = shapeless || !safe ? [problem({ file, line: 1, column: 1 }, safe ? 'empty-file' : 'too-deep', {}, true)] : [];
+  const extra =
+    shapeless || !safe
+      ? [problem(top, safe ? 'empty-file' : 'too-deep', {})]
+      : [];
   const good = faults.length === 0 && extra.length === 0;
-  // Aliases are capped so that a small file cannot unfold into a huge one.
-  return { file, data: good ? document.toJS({ maxAliasCount: 20 }) : undefined, problems: [...faults, ...extra], problemAt };
+  return {
+    file,
+    data: good ? document.toJS() : undefined,
+    problems: [...faults, ...extra],
+    problemAt: (path, code, data) => problem(placeUnder(path), code, data),
+    problemAtKey: (path, code, data) => problem(placeOfKey(path) ?? placeUnder(path), code, data),
+  };
 };

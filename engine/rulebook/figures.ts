@@ -16,7 +16,8 @@ const stepIn = (keys: readonly number[], at: number): number | undefined => {
 
 const numberIn = (table: FigureTable, key: number): number => {
   const cell = table[String(key)];
-  if (typeof cell !== 'number') throw new Error(`a table on straight lines holds numbers only, not at ${key}`);
+  if (typeof cell !== 'number')
+    throw new Error(`a table on straight lines holds numbers only, not at ${key}`);
   return cell;
 };
 
@@ -36,7 +37,8 @@ const enter = (figure: Figure, cell: number | FigureTable, at: readonly Value[])
   const depth = figure.by.length - at.length;
   const axis = figure.by[depth];
   const key = at[0];
-  if (axis === undefined || key === undefined) throw new Error(`figure ${figure.id} wants ${figure.by.length} axes`);
+  if (axis === undefined || key === undefined)
+    throw new Error(`figure ${figure.id} wants ${figure.by.length} axes`);
   if (axis.between === 'name') {
     // A row named `other` stands for every name that the table does not have.
     const branch = cell[[String(key), 'other'].find((name) => Object.hasOwn(cell, name)) ?? ''];
@@ -61,7 +63,14 @@ export const figureAt = (
 ): FigureUse | undefined => {
   const set = own.filter((each) => each.figure === figure.id && each.on <= on).at(-1);
   if (set !== undefined) {
-    return { id: figure.id, value: set.quantity.value, unit: set.quantity.unit, from: set.on, source: `line ${set.line}`, own: true };
+    return {
+      id: figure.id,
+      value: set.quantity.value,
+      unit: set.quantity.unit,
+      from: set.on,
+      source: `line ${set.line}`,
+      own: true,
+    };
   }
   const current = inForce(figure, on);
   const value = enter(figure, current.value, at);
@@ -70,11 +79,12 @@ export const figureAt = (
     : { id: figure.id, value, unit: figure.unit, from: current.from, source: current.source, own: false };
 };
 
-/** Lowest and highest key of the innermost axis of a table below the named branches, in the axis's unit. */
-export const spanOf = (figure: Figure, on: Day, branch: readonly string[] = []): readonly [number, number] => {
+/** Keys of the innermost axis of a table below the named branches, in the axis's unit, lowest first. */
+export const keysOf = (figure: Figure, on: Day, branch: readonly string[] = []): readonly number[] => {
   let cell: number | FigureTable | undefined = inForce(figure, on).value;
   for (const name of branch) cell = typeof cell === 'object' ? (cell[name] ?? cell.other) : undefined;
   if (typeof cell !== 'object') throw new Error(`figure ${figure.id} has no table at ${branch.join('/')}`);
-  const keys = Object.keys(cell).map(Number);
-  return [Math.min(...keys), Math.max(...keys)];
+  return Object.keys(cell)
+    .map(Number)
+    .sort((a, b) => a - b);
 };

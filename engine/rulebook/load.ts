@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import type { z } from 'zod';
 import type { Problem } from '../problem.ts';
-import type { Figure, FactWords, Question, RecordWords, Rule, Rulebook, Source } from '../types.ts';
+import type { FactWords, Figure, Question, RecordWords, Rule, Rulebook, Source } from '../types.ts';
 import { checkRulebook, type Known } from './checks/index.ts';
 import { type RuleDocument, type RuleFile, readDocument } from './document.ts';
 import { figureFrom, questionFrom, recordFrom, ruleFrom, shaped, unitsFrom } from './parse.ts';
@@ -41,7 +41,12 @@ export const buildRulebook = (
   const documents = new Map<string, RuleDocument>();
   const all = files.map(readDocument);
 
-  const take = <S, T>(folder: string, kind: string, schema: z.ZodType<S>, from: (id: string, data: S) => T): Record<string, T> => {
+  const take = <S, T>(
+    folder: string,
+    kind: string,
+    schema: z.ZodType<S>,
+    from: (id: string, data: S) => T,
+  ): Record<string, T> => {
     const parts: [string, T][] = [];
     for (const document of all.filter((each) => each.file.startsWith(`${folder}/`))) {
       const id = idOf(document.file);
@@ -65,8 +70,16 @@ export const buildRulebook = (
   const words = single('words.yaml', shapes.wordsShape);
   const assumptions = single('assumptions.yaml', shapes.assumptionsShape);
   const figures: Record<string, Figure> = take('figures', 'figure', shapes.figureShape, figureFrom);
-  const sources: Record<string, Source> = take('sources', 'source', shapes.sourceShape, (id, data) => ({ id, ...data }));
-  const questions: Record<string, Question> = take('questions', 'question', shapes.questionShape, questionFrom);
+  const sources: Record<string, Source> = take('sources', 'source', shapes.sourceShape, (id, data) => ({
+    id,
+    ...data,
+  }));
+  const questions: Record<string, Question> = take(
+    'questions',
+    'question',
+    shapes.questionShape,
+    questionFrom,
+  );
   const records: Record<string, RecordWords> = take('records', 'record', shapes.recordShape, recordFrom);
   const rules: Record<string, Rule> = take('decisions', 'rule', shapes.ruleShape, ruleFrom);
   const topics = take('facts', 'fact', shapes.factWordsShape, (_, data) => data);
@@ -77,7 +90,14 @@ export const buildRulebook = (
       if (document !== undefined) documents.set(`words:${id}`, document);
       factWords.push([
         id,
-        { id, name: data.name, how: data.how, ask: data.ask ?? null, tell: data.tell ?? null, shown: data.shown ?? null },
+        {
+          id,
+          name: data.name,
+          how: data.how,
+          ask: data.ask ?? null,
+          tell: data.tell ?? null,
+          shown: data.shown ?? null,
+        },
       ]);
     }
   }
@@ -85,7 +105,7 @@ export const buildRulebook = (
   const hash = createHash('sha256');
   for (const { file, text } of files) hash.update(`${file}\0${text}\0`);
   const book: Rulebook = {
-    units: units === undefined ? { list: [], shown: {} } : unitsFrom(units),
+    units: units === undefined ? { list: [], byId: {}, base: {}, shown: {} } : unitsFrom(units),
     figures,
     sources,
     questions,

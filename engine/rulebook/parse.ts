@@ -4,10 +4,19 @@ import type { z } from 'zod';
 import type { Problem } from '../problem.ts';
 import type { Condition, Figure, FigureTable, Question, RecordWords, Rule, Units } from '../types.ts';
 import type { RuleDocument } from './document.ts';
-import type { ConditionShape, figureShape, questionShape, recordShape, ruleShape, unitsShape } from './shapes.ts';
+import type {
+  ConditionShape,
+  figureShape,
+  questionShape,
+  recordShape,
+  ruleShape,
+  unitsShape,
+} from './shapes.ts';
 
 const keysOf = (schema: z.ZodType): string[] =>
-  'shape' in schema && typeof schema.shape === 'object' && schema.shape !== null ? Object.keys(schema.shape) : [];
+  'shape' in schema && typeof schema.shape === 'object' && schema.shape !== null
+    ? Object.keys(schema.shape)
+    : [];
 
 /** The known word nearest to a misspelt one, or nothing when none is near. */
 export const nearest = (word: string, known: readonly string[]): string | undefined => {
@@ -30,9 +39,13 @@ const problemsOf = (document: RuleDocument, schema: z.ZodType, error: z.ZodError
         });
       });
     }
-    const missing = issue.code === 'invalid_type' && issue.input === undefined && /undefined/.test(issue.message);
+    const missing =
+      issue.code === 'invalid_type' && issue.input === undefined && /undefined/.test(issue.message);
     return [
-      document.problemAt(path, missing ? 'missing-key' : 'wrong-shape', { key: path.join('.'), wants: issue.message }),
+      document.problemAt(path, missing ? 'missing-key' : 'wrong-shape', {
+        key: path.join('.'),
+        wants: issue.message,
+      }),
     ];
   });
 
@@ -48,9 +61,8 @@ export const shaped = <T>(
     : { data: undefined, problems: [...document.problems, ...problemsOf(document, schema, result.error)] };
 };
 
-export const unitsFrom = (data: z.infer<typeof unitsShape>): Units => ({
-  shown: data.shown,
-  list: Object.entries(data.units).map(([id, unit]) => ({
+export const unitsFrom = (data: z.infer<typeof unitsShape>): Units => {
+  const list = Object.entries(data.units).map(([id, unit]) => ({
     id,
     dimension: unit.dimension,
     factor: unit.factor,
@@ -59,8 +71,16 @@ export const unitsFrom = (data: z.infer<typeof unitsShape>): Units => ({
     many: unit.says[1],
     words: unit.words,
     decimals: unit.decimals,
-  })),
-});
+  }));
+  const bases = list.filter((unit) => unit.factor === 1 && unit.offset === 0);
+  return {
+    shown: data.shown,
+    list,
+    byId: Object.fromEntries(list.map((unit) => [unit.id, unit])),
+    // The first base unit of a dimension wins: written from the last to the first.
+    base: Object.fromEntries(bases.reverse().map((unit) => [unit.dimension, unit])),
+  };
+};
 
 export const figureFrom = (id: string, data: z.infer<typeof figureShape>): Figure => ({
   id,
@@ -92,7 +112,10 @@ export const questionFrom = (id: string, data: z.infer<typeof questionShape>): Q
   turns: data.turns ?? false,
 });
 
-export const recordFrom = (kind: string, data: z.infer<typeof recordShape>): RecordWords => ({ kind, ...data });
+export const recordFrom = (kind: string, data: z.infer<typeof recordShape>): RecordWords => ({
+  kind,
+  ...data,
+});
 
 const conditionFrom = (shape: ConditionShape): Condition => {
   if ('all' in shape) return { all: shape.all.map(conditionFrom) };
@@ -123,7 +146,19 @@ export const ruleFrom = (id: string, data: z.infer<typeof ruleShape>): Rule => {
     chore:
       data.chore === undefined
         ? null
-        : { id, at: data.chore.at, order: data.chore.order, says: data.chore.says, doneBy: data.chore['done-by'] ?? null },
-    cases: data.cases.map((each) => ({ name: each.name, facts: each.facts, figures: each.figures ?? {}, expect: each.expect })),
+        : {
+            id,
+            at: data.chore.at,
+            order: data.chore.order,
+            says: data.chore.says,
+            doneBy: data.chore['done-by'] ?? null,
+          },
+    daily: data.daily ?? false,
+    cases: data.cases.map((each) => ({
+      name: each.name,
+      facts: each.facts,
+      figures: each.figures ?? {},
+      expect: each.expect,
+    })),
   };
 };

@@ -2,7 +2,8 @@
 import type { Gives, Rule } from '../types.ts';
 
 /** Whether it settles a question, rather than adding a caution, a step or a remark. */
-export const isVerdict = (gives: Gives): boolean => gives !== 'caution' && gives !== 'step' && gives !== 'remark';
+export const isVerdict = (gives: Gives): boolean =>
+  gives !== 'caution' && gives !== 'step' && gives !== 'remark';
 
 /** Every rule that this one outranks, directly or by way of others. A circle ends where it began. */
 export const belowOf = (rule: Rule, byId: ReadonlyMap<string, Rule>): ReadonlySet<string> => {

@@ -3,7 +3,10 @@ import { z } from 'zod';
 
 const kebab = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'wants lower-case words joined by hyphens');
 const path = z.string().regex(/^[a-z0-9-]+(\/[a-z0-9-]+)*$/, 'wants an id such as heat/lowest-night');
-const day = z.union([z.string(), z.number()]).transform(String).pipe(z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'wants a day as YYYY-MM-DD'));
+const day = z
+  .union([z.string(), z.number()])
+  .transform(String)
+  .pipe(z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'wants a day as YYYY-MM-DD'));
 const weights = z.record(z.string(), z.number());
 const texts = z.array(z.string());
 
@@ -58,9 +61,7 @@ export const questionShape = z.strictObject({
   concerns: z.strictObject({ fact: kebab, 'one-of': texts.min(1) }).optional(),
   days: z.number().int().optional(),
   turns: z.boolean().optional(),
-  results: z.array(
-    z.strictObject({ id: kebab, fact: kebab, total: z.enum(['sum']).optional() }),
-  ),
+  results: z.array(z.strictObject({ id: kebab, fact: kebab, total: z.enum(['sum']).optional() })),
   together: z.string().optional(),
   gathers: z.array(kebab).optional(),
   ideas: weights,
@@ -88,7 +89,11 @@ const leaf = z.strictObject({
   because: z.string(),
 });
 export type LeafShape = z.infer<typeof leaf>;
-export type ConditionShape = LeafShape | { all: ConditionShape[] } | { any: ConditionShape[] } | { not: ConditionShape };
+export type ConditionShape =
+  | LeafShape
+  | { all: ConditionShape[] }
+  | { any: ConditionShape[] }
+  | { not: ConditionShape };
 const condition: z.ZodType<ConditionShape> = z.lazy(() =>
   z.union([
     leaf,
@@ -108,6 +113,7 @@ export const ruleShape = z.strictObject({
   'why-right': z.string(),
   source: path,
   outranks: z.array(kebab).optional(),
+  daily: z.boolean().optional(),
   chore: z
     .strictObject({
       at: z.enum(['morning', 'midday', 'evening', 'soon']),
@@ -116,15 +122,14 @@ export const ruleShape = z.strictObject({
       'done-by': z.string().optional(),
     })
     .optional(),
-  cases: z
-    .array(
-      z.strictObject({
-        name: z.string(),
-        facts: given,
-        figures: z.record(z.string(), z.union([z.string(), z.number()])).optional(),
-        expect: z.enum(['held', 'failed', 'unknown']),
-      }),
-    ),
+  cases: z.array(
+    z.strictObject({
+      name: z.string(),
+      facts: given,
+      figures: z.record(z.string(), z.union([z.string(), z.number()])).optional(),
+      expect: z.enum(['held', 'failed', 'unknown']),
+    }),
+  ),
 });
 
 /** rules/facts/<topic>.yaml: fact id → its words */

@@ -12,7 +12,10 @@ const isTaken = (told: Told, name: string): boolean => told.about.groups.some((g
 const nameFor = (told: Told): string | null => {
   const span = firstGroup(told);
   if (span === null) return null;
-  const word = told.line.tokens.slice(span.from, span.to).map((token) => token.word).join(' ');
+  const word = told.line.tokens
+    .slice(span.from, span.to)
+    .map((token) => token.word)
+    .join(' ');
   const plural = word.endsWith('s') ? word : `${word}s`;
   if (!isTaken(told, plural)) return plural;
   let number = 2;
@@ -24,22 +27,31 @@ const nameFor = (told: Told): string | null => {
 const hatchDay = (told: Told): string | null => {
   const at = told.line.tokens.findIndex((token) => ['hatched', 'hatch'].includes(token.word));
   const days = spansOf(told.line.spans, 'day');
-  const near = at < 0 ? undefined : (days.find((span) => span.from > at) ?? days.find((span) => span.to === at));
+  const near =
+    at < 0 ? undefined : (days.find((span) => span.from > at) ?? days.find((span) => span.to === at));
   return near?.past ?? null;
 };
 
 const deadIn = (told: Told): number | null => {
   const dead = countBeside(told, deadWords);
   if (dead !== null) return dead;
-  return says(told, 'none dead', 'no deaths', 'all alive', 'no losses', 'no dead', 'none doa', 'all fine') ? 0 : null;
+  return says(told, 'none dead', 'no deaths', 'all alive', 'no losses', 'no dead', 'none doa', 'all fine')
+    ? 0
+    : null;
 };
 
 export const buildArrive: Build = (told) => {
   const span = firstGroup(told);
   const dead = deadIn(told);
   const hatched = hatchDay(told);
-  const sexes = says(told, 'cockerels', 'males', 'all male') ? 'cockerels' : says(told, 'pullets', 'females') ? 'pullets' : null;
-  const hour = spansOf(told.line.spans, 'time').find((time) => says(told, 'hatched') && time.from > 0 && told.line.tokens[time.from - 1]?.word === 'hatched');
+  const sexes = says(told, 'cockerels', 'males', 'all male')
+    ? 'cockerels'
+    : says(told, 'pullets', 'females')
+      ? 'pullets'
+      : null;
+  const hour = spansOf(told.line.spans, 'time').find(
+    (time) => says(told, 'hatched') && time.from > 0 && told.line.tokens[time.from - 1]?.word === 'hatched',
+  );
   const fields = {
     group: nameFor(told),
     count: readCount(told),
@@ -49,5 +61,9 @@ export const buildArrive: Build = (told) => {
     hatched,
     hour: hour?.at ?? null,
   };
-  return { fields: known(fields), missing: lacking(fields, 'group', 'count', 'bird', 'hatched'), assumed: [] };
+  return {
+    fields: known(fields),
+    missing: lacking(fields, 'group', 'count', 'bird', 'hatched'),
+    assumed: [],
+  };
 };

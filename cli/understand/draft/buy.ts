@@ -2,7 +2,19 @@
 import { spansOf } from '../spans.ts';
 import { ownUnit } from './mass.ts';
 import { rationIn } from './ration.ts';
-import { type Build, decimal, known, lacking, moneyText, numbers, quantities, says, terms, type Told, written } from './told.ts';
+import {
+  type Build,
+  decimal,
+  known,
+  lacking,
+  moneyText,
+  numbers,
+  quantities,
+  says,
+  type Told,
+  terms,
+  written,
+} from './told.ts';
 
 const isIdea = (told: Told, ...ids: readonly string[]): boolean =>
   terms(told, 'idea').some((span) => ids.includes(span.id));
@@ -18,8 +30,11 @@ const whatIn = (told: Told): string | null => {
 /** Money of the line in hundredths: `at 19.50` and `each` times the number bought. */
 const priceIn = (told: Told, many: number | null): number | null => {
   const money = spansOf(told.line.spans, 'money')[0];
-  if (money !== undefined) return money.each === true && many !== null ? Math.round(money.cents * many) : money.cents;
-  const bare = numbers(told).find((span) => ['at', 'for', 'paid', '@', 'was', 'cost'].includes(told.line.tokens[span.from - 1]?.word ?? ''));
+  if (money !== undefined)
+    return money.each === true && many !== null ? Math.round(money.cents * many) : money.cents;
+  const bare = numbers(told).find((span) =>
+    ['at', 'for', 'paid', '@', 'was', 'cost'].includes(told.line.tokens[span.from - 1]?.word ?? ''),
+  );
   if (bare === undefined) return null;
   const each = ['at', '@'].includes(told.line.tokens[bare.from - 1]?.word ?? '');
   return Math.round(bare.value * 100 * (each ? (many ?? 1) : 1));
@@ -29,13 +44,18 @@ export const buildBuy: Build = (told) => {
   const what = whatIn(told);
   const bags = quantities(told, 'bags')[0];
   const mass = quantities(told, 'mass')[0];
-  const whole = numbers(told).find((span) => Number.isInteger(span.value) && !['at', 'for', 'paid', '@'].includes(told.line.tokens[span.from - 1]?.word ?? ''));
+  const whole = numbers(told).find(
+    (span) =>
+      Number.isInteger(span.value) &&
+      !['at', 'for', 'paid', '@'].includes(told.line.tokens[span.from - 1]?.word ?? ''),
+  );
   const many = bags?.value ?? whole?.value ?? null;
   const cents = priceIn(told, many);
   const measure = told.about.measures.bag;
   const assumed: string[] = [];
   let amount: string | null = null;
-  if (mass !== undefined) amount = written(bags === undefined ? mass.value : mass.value * bags.value, mass.unit);
+  if (mass !== undefined)
+    amount = written(bags === undefined ? mass.value : mass.value * bags.value, mass.unit);
   else if (bags !== undefined && measure !== undefined && what === 'feed') {
     const unit = ownUnit(told);
     const one = Math.round((measure.kg / unit.kg) * 100) / 100;

@@ -2,7 +2,20 @@
 import { type NumberSpan, spansOf } from '../spans.ts';
 import { numbers, type Told } from './told.ts';
 
-const birds = new Set(['bird', 'chick', 'chicken', 'hen', 'rooster', 'cockerel', 'pullet', 'carcass', 'casualty', 'body', 'baby', 'broiler']);
+const birds = new Set([
+  'bird',
+  'chick',
+  'chicken',
+  'hen',
+  'rooster',
+  'cockerel',
+  'pullet',
+  'carcass',
+  'casualty',
+  'body',
+  'baby',
+  'broiler',
+]);
 const articles = new Set(['a', 'an', 'another', 'my', 'the', 'one']);
 
 const isWhole = (span: NumberSpan): boolean => Number.isInteger(span.value) && span.value >= 0;
@@ -23,7 +36,12 @@ export const readCount = (told: Told): number | null => {
     const next = tokens[at + 1];
     if (!articles.has(token.word) || next === undefined) return false;
     const one = groups.some((group) => group.from === at + 1 && group.one);
-    return (token.word !== 'the' && token.word !== 'my' && (birds.has(next.word) || ['casualty', 'dead'].includes(next.word))) || one;
+    return (
+      (token.word !== 'the' &&
+        token.word !== 'my' &&
+        (birds.has(next.word) || ['casualty', 'dead'].includes(next.word))) ||
+      one
+    );
   });
   return isOne ? 1 : null;
 };

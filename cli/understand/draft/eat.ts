@@ -4,7 +4,21 @@ import { type Build, known, lacking, quantities, says, written } from './told.ts
 
 export const buildEat: Build = (told) => {
   const weight = quantities(told, 'mass')[0];
-  const one = says(told, 'a chicken', 'a bird', 'another bird', 'another chicken', 'another one', 'a whole', 'the last') ? 1 : null;
-  const fields = { count: readCount(told) ?? one, weight: weight === undefined ? null : written(weight.value, weight.unit) };
+  const one = says(
+    told,
+    'a chicken',
+    'a bird',
+    'another bird',
+    'another chicken',
+    'another one',
+    'a whole',
+    'the last',
+  )
+    ? 1
+    : null;
+  const fields = {
+    count: readCount(told) ?? one,
+    weight: weight === undefined ? null : written(weight.value, weight.unit),
+  };
   return { fields: known(fields), missing: lacking(fields, 'count'), assumed: [] };
 };

@@ -11,7 +11,11 @@ export const buildFigure: Build = (told) => {
   const bare = numbers(told)[0];
   const unit = id === undefined ? undefined : told.about.book.figures[id]?.unit;
   const value =
-    stated !== undefined ? written(stated.value, stated.unit) : bare !== undefined && unit !== undefined ? written(bare.value, unit) : null;
+    stated !== undefined
+      ? written(stated.value, stated.unit)
+      : bare !== undefined && unit !== undefined
+        ? written(bare.value, unit)
+        : null;
   const reason = /\b(?:because|since|as|reason)\b:?\s*(.+)$/i.exec(told.words)?.[1]?.trim() ?? null;
   const fields = { figure: id ?? null, value, reason };
   return { fields: known(fields), missing: lacking(fields, 'figure', 'value', 'reason'), assumed: [] };

@@ -22,13 +22,19 @@ export const firstGroup = (told: Told): GroupSpan | null => spansOf(told.line.sp
 export const pickGroup = (told: Told, can: (group: KnownGroup) => boolean): Picked => {
   const named = namedGroups(told);
   if (named.length === 1) return { group: named[0] ?? null, assumed: [] };
-  const possible = told.about.groups.filter((group) => group.place !== 'gone' && group.alive > 0 && can(group));
+  const possible = told.about.groups.filter(
+    (group) => group.place !== 'gone' && group.alive > 0 && can(group),
+  );
   if (named.length > 1) {
     const left = possible.filter((group) => named.includes(group.name));
-    return left.length === 1 && left[0] !== undefined ? { group: left[0].name, assumed: [`taking the ${left[0].name}`] } : none;
+    return left.length === 1 && left[0] !== undefined
+      ? { group: left[0].name, assumed: [`taking the ${left[0].name}`] }
+      : none;
   }
   if (firstGroup(told) !== null) return none;
   if (told.carried.length === 1) return { group: told.carried[0] ?? null, assumed: [] };
   const only = possible.length === 1 ? possible[0] : undefined;
-  return only === undefined ? none : { group: only.name, assumed: [`taking the ${only.name}, the only group it can be`] };
+  return only === undefined
+    ? none
+    : { group: only.name, assumed: [`taking the ${only.name}, the only group it can be`] };
 };

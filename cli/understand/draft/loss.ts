@@ -5,7 +5,9 @@ import { type Build, known, lacking, longestTerm, says } from './told.ts';
 
 export const buildLoss: Build = (told) => {
   const picked = pickGroup(told, () => true);
-  const cause = says(told, 'no idea', 'do not know', 'not sure', 'unknown') ? 'unknown' : (longestTerm(told, 'cause')?.id ?? null);
+  const cause = says(told, 'no idea', 'do not know', 'not sure', 'unknown')
+    ? 'unknown'
+    : (longestTerm(told, 'cause')?.id ?? null);
   const fields = { group: picked.group, count: readCount(told), cause };
   return { fields: known(fields), missing: lacking(fields, 'group', 'count'), assumed: picked.assumed };
 };

@@ -5,13 +5,16 @@ import { pickGroup } from './group.ts';
 import { ownUnit, readWeights } from './mass.ts';
 import { type Build, decimal, known, lacking, numbers, says, type Told, written } from './told.ts';
 
-const isAll = (told: Told): boolean => says(told, 'all the', 'all of them', 'the rest', 'rest of', 'the last of', 'all done');
+const isAll = (told: Told): boolean =>
+  says(told, 'all the', 'all of them', 'the rest', 'rest of', 'the last of', 'all done');
 
 const countIn = (told: Told, group: string | null): { count: number | null; assumed: readonly string[] } => {
   const count = readCount(told);
   if (count !== null) return { count, assumed: [] };
   const alive = told.about.groups.find((each) => each.name === group)?.alive;
-  return alive !== undefined && isAll(told) ? { count: alive, assumed: [`taking all as ${alive}, those alive on record`] } : { count: null, assumed: [] };
+  return alive !== undefined && isAll(told)
+    ? { count: alive, assumed: [`taking all as ${alive}, those alive on record`] }
+    : { count: null, assumed: [] };
 };
 
 export const buildProcess: Build = (told) => {
@@ -20,11 +23,20 @@ export const buildProcess: Build = (told) => {
   const head = numbers(told).filter((span) => span.value === count);
   const { weights, assumed: unitAssumed } = readWeights(told, head.slice(0, 1));
   const [first] = weights;
-  const isTotal = says(told, 'total', 'altogether', 'in all', 'aggregate', 'all together', 'combined', 'came to') && weights.length === 1;
-  const isMean = says(told, 'average', 'averaged', 'averaging', 'mean', 'each', 'apiece') && weights.length === 1;
-  const mean = isMean ? spansOf(told.line.spans, 'quantity').find((span) => span.dimension === 'mass') : undefined;
+  const isTotal =
+    says(told, 'total', 'altogether', 'in all', 'aggregate', 'all together', 'combined', 'came to') &&
+    weights.length === 1;
+  const isMean =
+    says(told, 'average', 'averaged', 'averaging', 'mean', 'each', 'apiece') && weights.length === 1;
+  const mean = isMean
+    ? spansOf(told.line.spans, 'quantity').find((span) => span.dimension === 'mass')
+    : undefined;
   const meanValue = mean?.value ?? Number.parseFloat(first ?? '');
-  const dressed = isTotal ? first : isMean && count !== null ? written(meanValue * count, mean?.unit ?? ownUnit(told).id) : undefined;
+  const dressed = isTotal
+    ? first
+    : isMean && count !== null
+      ? written(meanValue * count, mean?.unit ?? ownUnit(told).id)
+      : undefined;
   const fields = {
     group: picked.group,
     count,

@@ -1,7 +1,19 @@
 /** A setting of the place, from words: which one, and its value read by its own dimension. */
 import { spansOf, type TermSpan } from '../spans.ts';
 import { ownUnit } from './mass.ts';
-import { type Build, decimal, known, lacking, moneyText, numbers, quantities, says, terms, type Told, written } from './told.ts';
+import {
+  type Build,
+  decimal,
+  known,
+  lacking,
+  moneyText,
+  numbers,
+  quantities,
+  says,
+  type Told,
+  terms,
+  written,
+} from './told.ts';
 
 interface Value {
   readonly value: string | null;
@@ -23,9 +35,13 @@ const quantityIn = (told: Told, dimension: string): Value => {
   const stated = quantities(told, dimension)[0];
   if (stated !== undefined) return { value: written(stated.value, stated.unit), assumed: [] };
   const bare = numbers(told)[0];
-  const unit = dimension === 'mass' ? ownUnit(told).id : told.about.book.units.shown[dimension]?.[told.about.system];
+  const unit =
+    dimension === 'mass' ? ownUnit(told).id : told.about.book.units.shown[dimension]?.[told.about.system];
   if (bare === undefined || unit === undefined) return none;
-  return { value: written(bare.value, unit), assumed: [`taking ${decimal(bare.value)} as ${decimal(bare.value)} ${unit}`] };
+  return {
+    value: written(bare.value, unit),
+    assumed: [`taking ${decimal(bare.value)} as ${decimal(bare.value)} ${unit}`],
+  };
 };
 
 const moneyIn = (told: Told): Value => {
@@ -37,13 +53,21 @@ const moneyIn = (told: Told): Value => {
 
 const textIn = (told: Told, term: TermSpan): Value => {
   if (term.id === 'units-system') {
-    const system = says(told, 'metric', 'kilos', 'kg', 'celsius') ? 'metric' : says(told, 'us', 'imperial', 'american', 'pounds', 'fahrenheit') ? 'us' : null;
+    const system = says(told, 'metric', 'kilos', 'kg', 'celsius')
+      ? 'metric'
+      : says(told, 'us', 'imperial', 'american', 'pounds', 'fahrenheit')
+        ? 'us'
+        : null;
     return { value: system, assumed: [] };
   }
-  const rest = told.line.tokens.slice(term.to).filter((token) => !token.isMark && !['is', 'are', 'in', 'to', 'at', 'called'].includes(token.word));
+  const rest = told.line.tokens
+    .slice(term.to)
+    .filter((token) => !token.isMark && !['is', 'are', 'in', 'to', 'at', 'called'].includes(token.word));
   const first = rest[0];
   const last = rest.at(-1);
-  return first === undefined || last === undefined ? none : { value: told.words.slice(first.start, last.end), assumed: [] };
+  return first === undefined || last === undefined
+    ? none
+    : { value: told.words.slice(first.start, last.end), assumed: [] };
 };
 
 const countIn = (told: Told): Value => {
@@ -63,7 +87,10 @@ const readers: Readonly<Record<string, (told: Told, term: TermSpan) => Value>> =
   text: textIn,
   count: countIn,
   day: dayIn,
-  'yes-no': (told) => ({ value: says(told, 'no', 'not', 'without', 'open', 'nothing', 'never') ? 'no' : 'yes', assumed: [] }),
+  'yes-no': (told) => ({
+    value: says(told, 'no', 'not', 'without', 'open', 'nothing', 'never') ? 'no' : 'yes',
+    assumed: [],
+  }),
 };
 
 const readAs = (told: Told, term: TermSpan): Value => {
@@ -74,7 +101,8 @@ const readAs = (told: Told, term: TermSpan): Value => {
 /** Whether a value was said outright in the setting's own dimension, and not only as a bare number. */
 const isOutright = (told: Told, term: TermSpan): boolean => {
   const dimension = told.about.book.words.settings[term.id]?.dimension ?? 'text';
-  if (dimension === 'size' || dimension === 'area') return spansOf(told.line.spans, 'size').length > 0 || quantities(told, 'area').length > 0;
+  if (dimension === 'size' || dimension === 'area')
+    return spansOf(told.line.spans, 'size').length > 0 || quantities(told, 'area').length > 0;
   if (dimension === 'money') return spansOf(told.line.spans, 'money').length > 0;
   if (dimension === 'day') return spansOf(told.line.spans, 'day').length > 0;
   return dimension === 'count' ? numbers(told).length > 0 : quantities(told, dimension).length > 0;
@@ -84,7 +112,10 @@ const isOutright = (told: Told, term: TermSpan): boolean => {
 const chooseTerm = (told: Told): TermSpan | null => {
   const rank = (term: TermSpan): number =>
     (isOutright(told, term) ? 100 : 0) + (readAs(told, term).value === null ? 0 : 10) + (term.to - term.from);
-  return [...terms(told, 'setting')].sort((one, other) => rank(other) - rank(one) || one.from - other.from)[0] ?? null;
+  return (
+    [...terms(told, 'setting')].sort((one, other) => rank(other) - rank(one) || one.from - other.from)[0] ??
+    null
+  );
 };
 
 export const buildSetting: Build = (told) => {

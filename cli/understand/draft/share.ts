@@ -2,12 +2,51 @@
 import { spansOf } from '../spans.ts';
 import { type Build, known, lacking, moneyText, numbers, says, type Told } from './told.ts';
 
-const handed = ['collected', 'took', 'picked up', 'dropped off', 'handed', 'gave', 'got his', 'got her', 'got their', 'delivered', 'dropped', 'came for', 'fetched'];
+const handed = [
+  'collected',
+  'took',
+  'picked up',
+  'dropped off',
+  'handed',
+  'gave',
+  'got his',
+  'got her',
+  'got their',
+  'delivered',
+  'dropped',
+  'came for',
+  'fetched',
+];
 const paid = ['paid', 'payed', 'gave me', 'settled'];
-const notNames = new Set('i we they it he she you there that this who today yesterday dropped gave promised sold put reserve handed told save hold mark birds bird them the'.split(' '));
-const verbs = new Set('collected took wants gets paid picked got has ordered wanted asked owes is came fetched will needs'.split(' '));
-const leads = new Set(['for', 'to', 'told', 'gave', 'promised', 'at', 'handed', 'with', 'off', 'give', 'gives', 'save']);
-const ends = new Set('a an two three four five six can one some for his her their of and said that on this bird birds chickens chicken at today yesterday tomorrow more next last she he they'.split(' '));
+const notNames = new Set(
+  'i we they it he she you there that this who today yesterday dropped gave promised sold put reserve handed told save hold mark birds bird them the'.split(
+    ' ',
+  ),
+);
+const verbs = new Set(
+  'collected took wants gets paid picked got has ordered wanted asked owes is came fetched will needs'.split(
+    ' ',
+  ),
+);
+const leads = new Set([
+  'for',
+  'to',
+  'told',
+  'gave',
+  'promised',
+  'at',
+  'handed',
+  'with',
+  'off',
+  'give',
+  'gives',
+  'save',
+]);
+const ends = new Set(
+  'a an two three four five six can one some for his her their of and said that on this bird birds chickens chicken at today yesterday tomorrow more next last she he they'.split(
+    ' ',
+  ),
+);
 const titles = new Set(['mr', 'mrs', 'ms', 'miss', 'dr', 'my', 'our', 'the', 'his', 'her']);
 
 const nameFrom = (told: Told, at: number): string | null => {
@@ -16,7 +55,14 @@ const nameFrom = (told: Told, at: number): string | null => {
   const isFree = (n: number): boolean => {
     const token = tokens[n];
     const isValue = spans.some((span) => span.kind !== 'term' && span.from <= n && n < span.to);
-    return token !== undefined && !token.isMark && !isValue && !ends.has(token.word) && !verbs.has(token.word) && !leads.has(token.word);
+    return (
+      token !== undefined &&
+      !token.isMark &&
+      !isValue &&
+      !ends.has(token.word) &&
+      !verbs.has(token.word) &&
+      !leads.has(token.word)
+    );
   };
   while (isFree(to) && to - at < 4) to += 1;
   const words = tokens.slice(at, to).map((token) => token.word);
@@ -33,7 +79,10 @@ const whoIn = (told: Told): string | null => {
   }
   for (const [at, token] of tokens.entries()) {
     if (!leads.has(token.word)) continue;
-    const name = notNames.has(tokens[at + 1]?.word ?? '') && tokens[at + 1]?.word !== 'the' ? null : nameFrom(told, at + 1);
+    const name =
+      notNames.has(tokens[at + 1]?.word ?? '') && tokens[at + 1]?.word !== 'the'
+        ? null
+        : nameFrom(told, at + 1);
     if (name !== null) return name;
   }
   return null;
@@ -42,7 +91,11 @@ const whoIn = (told: Told): string | null => {
 const countIn = (told: Told): number | null => {
   const whole = numbers(told).find((span) => Number.isInteger(span.value) && span.value > 0);
   if (whole !== undefined) return whole.value;
-  const one = told.line.tokens.some((token, at) => ['a', 'one'].includes(token.word) && ['bird', 'chicken', 'one', 'red', 'white'].includes(told.line.tokens[at + 1]?.word ?? ''));
+  const one = told.line.tokens.some(
+    (token, at) =>
+      ['a', 'one'].includes(token.word) &&
+      ['bird', 'chicken', 'one', 'red', 'white'].includes(told.line.tokens[at + 1]?.word ?? ''),
+  );
   return one ? 1 : null;
 };
 

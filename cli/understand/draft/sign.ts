@@ -5,7 +5,8 @@ import { type Build, known, longestTerm } from './told.ts';
 
 export const buildSign: Build = (told) => {
   const named = namedGroups(told);
-  const group = named.length === 1 ? named[0] : named.length === 0 && told.carried.length === 1 ? told.carried[0] : null;
+  const group =
+    named.length === 1 ? named[0] : named.length === 0 && told.carried.length === 1 ? told.carried[0] : null;
   const fields = {
     sign: longestTerm(told, 'sign')?.id ?? 'other',
     group: group ?? null,

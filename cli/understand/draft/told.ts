@@ -27,12 +27,16 @@ export type Build = (told: Told) => Built;
 /** Leaves out what is null or an empty list. */
 export const known = (fields: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> =>
   Object.fromEntries(
-    Object.entries(fields).filter(([, value]) => value !== null && value !== undefined && !(Array.isArray(value) && value.length === 0)),
+    Object.entries(fields).filter(
+      ([, value]) => value !== null && value !== undefined && !(Array.isArray(value) && value.length === 0),
+    ),
   );
 
 /** The required names that have no value. */
-export const lacking = (fields: Readonly<Record<string, unknown>>, ...required: readonly string[]): readonly string[] =>
-  required.filter((name) => fields[name] === null || fields[name] === undefined);
+export const lacking = (
+  fields: Readonly<Record<string, unknown>>,
+  ...required: readonly string[]
+): readonly string[] => required.filter((name) => fields[name] === null || fields[name] === undefined);
 
 /** The keeper's own words under a span. */
 export const under = (told: Told, span: { from: number; to: number }): string =>
@@ -53,7 +57,10 @@ export const terms = (told: Told, list: TermSpan['list']): readonly TermSpan[] =
 
 /** The longest term of a list, the first of equally long ones. */
 export const longestTerm = (told: Told, list: TermSpan['list']): TermSpan | null =>
-  terms(told, list).reduce<TermSpan | null>((best, span) => (best === null || span.to - span.from > best.to - best.from ? span : best), null);
+  terms(told, list).reduce<TermSpan | null>(
+    (best, span) => (best === null || span.to - span.from > best.to - best.from ? span : best),
+    null,
+  );
 
 export const numbers = (told: Told): readonly NumberSpan[] => spansOf(told.line.spans, 'number');
 
@@ -67,7 +74,8 @@ export const decimal = (value: number): string => String(Math.round(value * 1000
 export const written = (value: number, unit: string): string => `${decimal(value)} ${unit}`;
 
 /** Exact money text, `117.00`. */
-export const moneyText = (cents: number): string => `${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, '0')}`;
+export const moneyText = (cents: number): string =>
+  `${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, '0')}`;
 
 /** The span that begins at or just after a token, small words skipped. */
 export const spanAfter = (told: Told, at: number): Span | undefined =>

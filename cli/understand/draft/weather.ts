@@ -2,9 +2,58 @@
 import { spansOf } from '../spans.ts';
 import { type Build, known, lacking, numbers, quantities, says, type Told, under, written } from './told.ts';
 
-const lowWords = ['low', 'lows', 'night', 'nights', 'tonight', 'overnight', 'down to', 'minimum', 'frost', 'freeze', 'freezing', 'cold', 'dropped', 'drop', 'dropping', 'dipped', 'last night', 'bottomed'];
-const highWords = ['high', 'highs', 'hit', 'up to', 'maximum', 'hot', 'reached', 'topped', 'afternoon', 'scorcher', 'heat', 'peaked', 'got to'];
-const forecastWords = ['forecast', 'supposed', 'going to', 'expected', 'expecting', 'predicts', 'predicted', 'calling for', 'will', 'tomorrow', 'tonight', 'gonna', 'predicting', 'says', 'coming'];
+const lowWords = [
+  'low',
+  'lows',
+  'night',
+  'nights',
+  'tonight',
+  'overnight',
+  'down to',
+  'minimum',
+  'frost',
+  'freeze',
+  'freezing',
+  'cold',
+  'dropped',
+  'drop',
+  'dropping',
+  'dipped',
+  'last night',
+  'bottomed',
+];
+const highWords = [
+  'high',
+  'highs',
+  'hit',
+  'up to',
+  'maximum',
+  'hot',
+  'reached',
+  'topped',
+  'afternoon',
+  'scorcher',
+  'heat',
+  'peaked',
+  'got to',
+];
+const forecastWords = [
+  'forecast',
+  'supposed',
+  'going to',
+  'expected',
+  'expecting',
+  'predicts',
+  'predicted',
+  'calling for',
+  'will',
+  'tomorrow',
+  'tonight',
+  'gonna',
+  'predicting',
+  'says',
+  'coming',
+];
 
 interface Degrees {
   readonly text: string;
@@ -14,7 +63,11 @@ interface Degrees {
 
 const degreesIn = (told: Told): readonly Degrees[] => {
   const unit = told.about.system === 'us' ? 'F' : 'C';
-  const stated = quantities(told, 'temperature').map((span) => ({ text: written(span.value, span.unit), at: span.from, bare: false }));
+  const stated = quantities(told, 'temperature').map((span) => ({
+    text: written(span.value, span.unit),
+    at: span.from,
+    bare: false,
+  }));
   const bare = numbers(told)
     .filter((span) => !['percent', '%', 'inch', 'mm'].includes(told.line.tokens[span.to]?.word ?? ''))
     .map((span) => ({ text: written(span.value, unit), at: span.from, bare: true }));
@@ -34,12 +87,16 @@ const sideOf = (told: Told, at: number): 'low' | 'high' => {
 };
 
 const rainIn = (told: Told): string | null => {
-  if (!says(told, 'rain', 'rained', 'rainfall', 'shower', 'wet', 'precipitation', 'gauge', 'poured', 'drizzle')) return null;
+  if (
+    !says(told, 'rain', 'rained', 'rainfall', 'shower', 'wet', 'precipitation', 'gauge', 'poured', 'drizzle')
+  )
+    return null;
   if (says(told, 'no rain', 'no precipitation', 'dry', 'without rain')) return '0 mm';
   const millimetres = quantities(told, 'rain')[0];
   const inches = quantities(told, 'length').find((span) => ['in', 'cm'].includes(span.unit));
   if (millimetres !== undefined) return written(millimetres.value, millimetres.unit);
-  if (inches !== undefined) return inches.unit === 'in' ? written(inches.value, 'in') : written(inches.value * 10, 'mm');
+  if (inches !== undefined)
+    return inches.unit === 'in' ? written(inches.value, 'in') : written(inches.value * 10, 'mm');
   const { tokens } = told.line;
   return tokens.some((token, n) => token.word === 'an' && tokens[n + 1]?.word === 'inch') ? '1 in' : null;
 };
@@ -64,12 +121,15 @@ export const buildWeather: Build = (told) => {
     humidity: humidity === undefined ? null : written(humidity.value, humidity.unit),
     forecast: !isPast && says(told, ...forecastWords) ? true : null,
   };
-  const nothing = [fields.low, fields.high, rain, fields.wind, fields.humidity].every((each) => each === null);
+  const nothing = [fields.low, fields.high, rain, fields.wind, fields.humidity].every(
+    (each) => each === null,
+  );
   const bare = degrees.filter((each) => each.bare);
   const first = bare[0] === undefined ? undefined : numbers(told).find((span) => span.from === bare[0]?.at);
   return {
     fields: known(fields),
     missing: nothing ? lacking(fields, 'low') : [],
-    assumed: first === undefined ? [] : [`taking ${under(told, first)} as ${bare[0]?.text.replace(' ', ' °')}`],
+    assumed:
+      first === undefined ? [] : [`taking ${under(told, first)} as ${bare[0]?.text.replace(' ', ' °')}`],
   };
 };

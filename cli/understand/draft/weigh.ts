@@ -12,7 +12,9 @@ const headCount = (told: Told): NumberSpan | null => {
   const [first, ...rest] = all;
   if (first === undefined || !Number.isInteger(first.value)) return null;
   const next = told.line.tokens[first.to];
-  const isNamed = told.line.spans.some((span) => span.kind === 'group' && span.from >= first.to && span.from <= first.to + 2);
+  const isNamed = told.line.spans.some(
+    (span) => span.kind === 'group' && span.from >= first.to && span.from <= first.to + 2,
+  );
   if (next?.word === ':' || isNamed || (next !== undefined && countWords.has(next.stem))) return first;
   return rest.length > 0 && rest.length === first.value ? first : null;
 };
@@ -21,7 +23,9 @@ export const buildWeigh: Build = (told) => {
   const picked = pickGroup(told, () => true);
   const head = headCount(told);
   const { weights, assumed } = readWeights(told, head === null ? [] : [head]);
-  const isMean = says(told, 'average', 'averaged', 'averaging', 'averages', 'mean', 'on average', 'apiece', 'each') && weights.length === 1;
+  const isMean =
+    says(told, 'average', 'averaged', 'averaging', 'averages', 'mean', 'on average', 'apiece', 'each') &&
+    weights.length === 1;
   const fields = {
     group: picked.group,
     weights: isMean || weights.length === 0 ? null : weights,

@@ -31,7 +31,9 @@ export const findAges = (
   });
   const named = numbers.flatMap((span): AgeSpan[] => {
     const days = perUnit.get(word(tokens, span.from - 1));
-    return days === undefined ? [] : [{ kind: 'age', from: span.from - 1, to: span.to, days: span.value * days }];
+    return days === undefined
+      ? []
+      : [{ kind: 'age', from: span.from - 1, to: span.to, days: span.value * days }];
   });
   return [...spoken, ...named];
 };
@@ -49,9 +51,22 @@ export const findTimes = (tokens: readonly Token[], numbers: readonly NumberSpan
   });
   const spoken = numbers.flatMap((span): TimeSpan[] => {
     const half = word(tokens, span.to);
-    if (!['am', 'pm', 'oclock'].includes(half) || !Number.isInteger(span.value) || span.value < 0 || span.value > 12) return [];
+    if (
+      !['am', 'pm', 'oclock'].includes(half) ||
+      !Number.isInteger(span.value) ||
+      span.value < 0 ||
+      span.value > 12
+    )
+      return [];
     const hour = (span.value % 12) + (half === 'pm' ? 12 : 0);
-    return [{ kind: 'time', from: span.from, to: span.to + 1, at: `${pad(half === 'oclock' ? span.value : hour)}:00` }];
+    return [
+      {
+        kind: 'time',
+        from: span.from,
+        to: span.to + 1,
+        at: `${pad(half === 'oclock' ? span.value : hour)}:00`,
+      },
+    ];
   });
   return [...clock, ...spoken];
 };

@@ -47,10 +47,12 @@ export const monthNamed = (word: string): number | null => {
 };
 
 /** The latest such weekday up to and including the day. */
-export const weekdayBefore = (day: Day, weekday: number): Day => addDays(day, -((weekdayOf(day) - weekday + 7) % 7));
+export const weekdayBefore = (day: Day, weekday: number): Day =>
+  addDays(day, -((weekdayOf(day) - weekday + 7) % 7));
 
 /** The earliest such weekday from the day on, the day included. */
-export const weekdayAfter = (day: Day, weekday: number): Day => addDays(day, (weekday - weekdayOf(day) + 7) % 7);
+export const weekdayAfter = (day: Day, weekday: number): Day =>
+  addDays(day, (weekday - weekdayOf(day) + 7) % 7);
 
 const two = (value: number): string => String(value).padStart(2, '0');
 
@@ -76,7 +78,9 @@ export const dateInMonth = (today: Day, date: number): { past: Day; future: Day 
   const year = Number(today.slice(0, 4));
   const month = Number(today.slice(5, 7));
   const days = [-2, -1, 0, 1, 2]
-    .map((step) => dayOf(year + Math.floor((month - 1 + step) / 12), ((month - 1 + step + 12) % 12) + 1, date))
+    .map((step) =>
+      dayOf(year + Math.floor((month - 1 + step) / 12), ((month - 1 + step + 12) % 12) + 1, date),
+    )
     .filter((day) => day !== null);
   const past = days.filter((day) => day <= today).at(-1);
   const future = days.find((day) => day >= today);

@@ -2,7 +2,16 @@
 import { addDays, type Day, isDay } from '../../../engine/day.ts';
 import type { DaySpan } from '../spans.ts';
 import type { Token } from '../tokens.ts';
-import { dateInMonth, dateNear, dayOf, monthNamed, weekdayAfter, weekdayBefore, weekdayNamed, weekdayShort } from './calendar.ts';
+import {
+  dateInMonth,
+  dateNear,
+  dayOf,
+  monthNamed,
+  weekdayAfter,
+  weekdayBefore,
+  weekdayNamed,
+  weekdayShort,
+} from './calendar.ts';
 import { numberAt } from './number.ts';
 
 interface Hit {
@@ -17,8 +26,36 @@ type Reader = (tokens: readonly Token[], at: number, today: Day, dayFirst: boole
 const word = (tokens: readonly Token[], at: number): string => tokens[at]?.word ?? '';
 const fixed = (day: Day, to: number, plain = true): Hit => ({ past: day, future: day, to, plain });
 
-const partsOfDay = new Set(['morning', 'afternoon', 'evening', 'night', 'noon', 'lunchtime', 'am', 'pm', 'dawn', 'dusk']);
-const prepositions = new Set(['on', 'by', 'since', 'until', 'till', 'next', 'last', 'this', 'from', 'through', 'for', 'before', 'after', 'every', 'to', 'come']);
+const partsOfDay = new Set([
+  'morning',
+  'afternoon',
+  'evening',
+  'night',
+  'noon',
+  'lunchtime',
+  'am',
+  'pm',
+  'dawn',
+  'dusk',
+]);
+const prepositions = new Set([
+  'on',
+  'by',
+  'since',
+  'until',
+  'till',
+  'next',
+  'last',
+  'this',
+  'from',
+  'through',
+  'for',
+  'before',
+  'after',
+  'every',
+  'to',
+  'come',
+]);
 
 /** Phrases that are always the same number of days away, longest first. A night belongs to the day on which it begins. */
 const phrases: readonly (readonly [string, number])[] = (
@@ -56,7 +93,13 @@ const phrases: readonly (readonly [string, number])[] = (
 const readPhrase: Reader = (tokens, at, today) => {
   for (const [words, away] of phrases) {
     const size = words.split(' ').length;
-    if (tokens.slice(at, at + size).map((token) => token.word).join(' ') === words) return fixed(addDays(today, away), at + size);
+    if (
+      tokens
+        .slice(at, at + size)
+        .map((token) => token.word)
+        .join(' ') === words
+    )
+      return fixed(addDays(today, away), at + size);
   }
   return null;
 };
@@ -86,13 +129,15 @@ const readAway: Reader = (tokens, at, today) => {
   const number = one ? null : numberAt(tokens, begin);
   const count = one ? 1 : number?.value;
   const unitAt = one ? begin + 1 : number?.to;
-  if (count === undefined || unitAt === undefined || !Number.isInteger(count) || Math.abs(count) > 1000) return null;
+  if (count === undefined || unitAt === undefined || !Number.isInteger(count) || Math.abs(count) > 1000)
+    return null;
   const step = steps.get(word(tokens, unitAt));
   if (step === undefined) return null;
   const next = word(tokens, unitAt + 1);
   const later = word(tokens, unitAt + 2);
   if (next === 'ago' || next === 'back') return fixed(addDays(today, -count * step), unitAt + 2, false);
-  if (next === 'from' && ['now', 'today'].includes(later)) return fixed(addDays(today, count * step), unitAt + 3, false);
+  if (next === 'from' && ['now', 'today'].includes(later))
+    return fixed(addDays(today, count * step), unitAt + 3, false);
   return within === 1 ? fixed(addDays(today, count * step), unitAt + 1, false) : null;
 };
 
@@ -104,7 +149,9 @@ const namedAt = (tokens: readonly Token[], at: number): number | null => {
   const free = !['sat', 'sun', 'wed'].includes(word(tokens, at));
   const last = tokens[at + 1] === undefined || tokens[at + 1]?.isMark === true;
   const clear = free || prepositions.has(word(tokens, at - 1)) || partsOfDay.has(word(tokens, at + 1));
-  return clear || (last && at > 1 && !['the', 'they', 'a', 'birds'].includes(word(tokens, at - 1))) ? short : null;
+  return clear || (last && at > 1 && !['the', 'they', 'a', 'birds'].includes(word(tokens, at - 1)))
+    ? short
+    : null;
 };
 
 /** `sunday`, `last sunday`, `next fri`, `a week from saturday`, `saturday week`. */
@@ -113,7 +160,8 @@ const readWeekday: Reader = (tokens, at, today) => {
   const nameAt = turn === '' ? at : at + 1;
   const weekday = namedAt(tokens, nameAt);
   if (weekday === null) {
-    const from = ['from', 'on'].includes(word(tokens, at + 2)) && ['a', 'one', 'two'].includes(word(tokens, at));
+    const from =
+      ['from', 'on'].includes(word(tokens, at + 2)) && ['a', 'one', 'two'].includes(word(tokens, at));
     const later = from && ['week', 'weeks'].includes(word(tokens, at + 1)) ? namedAt(tokens, at + 3) : null;
     const away = word(tokens, at) === 'two' ? 14 : 7;
     return later === null ? null : fixed(addDays(weekdayAfter(today, later), away), at + 4, false);
@@ -133,7 +181,13 @@ const dateAt = (tokens: readonly Token[], at: number): { date: number; ordinal: 
   return named < 0 ? null : { date: named + 1, ordinal: true };
 };
 
-const withYear = (tokens: readonly Token[], at: number, today: Day, month: number, date: number): Hit | null => {
+const withYear = (
+  tokens: readonly Token[],
+  at: number,
+  today: Day,
+  month: number,
+  date: number,
+): Hit | null => {
   const comma = word(tokens, at) === ',' ? 1 : 0;
   const year = /^(?:19|20)\d\d$/.exec(word(tokens, at + comma));
   if (year !== null) {
@@ -194,13 +248,24 @@ export const findDays = (tokens: readonly Token[], today: Day, dayFirst: boolean
   let at = 0;
   while (at < tokens.length) {
     const begin = at;
-    const hit = readers.reduce<Hit | null>((done, read) => done ?? read(tokens, begin, today, dayFirst), null);
+    const hit = readers.reduce<Hit | null>(
+      (done, read) => done ?? read(tokens, begin, today, dayFirst),
+      null,
+    );
     if (hit === null) {
       at += 1;
       continue;
     }
     const tail = partsOfDay.has(word(tokens, hit.to)) ? hit.to + 1 : hit.to;
-    found.push({ kind: 'day', from: begin, to: tail, past: hit.past, future: hit.future, plain: hit.plain, role: roleAt(tokens, begin) });
+    found.push({
+      kind: 'day',
+      from: begin,
+      to: tail,
+      past: hit.past,
+      future: hit.future,
+      plain: hit.plain,
+      role: roleAt(tokens, begin),
+    });
     at = tail;
   }
   return found;

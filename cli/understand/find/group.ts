@@ -27,7 +27,20 @@ const places: readonly (readonly [readonly string[], KnownGroup['place']])[] = [
   [['on', 'grass'], 'pen'],
 ];
 
-const tails = new Set(['one', 'ones', 'birds', 'bird', 'chicks', 'chick', 'chickens', 'hens', 'group', 'batch', 'guys', 'fellas']);
+const tails = new Set([
+  'one',
+  'ones',
+  'birds',
+  'bird',
+  'chicks',
+  'chick',
+  'chickens',
+  'hens',
+  'group',
+  'batch',
+  'guys',
+  'fellas',
+]);
 
 interface Naming {
   readonly words: readonly string[];
@@ -38,10 +51,17 @@ interface Naming {
 const startsWith = (tokens: readonly Token[], at: number, words: readonly string[]): boolean =>
   words.every((each, n) => tokens[at + n]?.word === each || tokens[at + n]?.stem === each);
 
-const stems = (name: string): readonly string[] => name.toLowerCase().split(/[\s-]+/).map(stemOf);
+const stems = (name: string): readonly string[] =>
+  name
+    .toLowerCase()
+    .split(/[\s-]+/)
+    .map(stemOf);
 
 /** All ways to name a bird on this place, longest first, so that `late whites` is tried before `whites`. */
-const namings = (groups: readonly KnownGroup[], kinds: Readonly<Record<string, readonly string[]>>): readonly Naming[] => {
+const namings = (
+  groups: readonly KnownGroup[],
+  kinds: Readonly<Record<string, readonly string[]>>,
+): readonly Naming[] => {
   const living = groups.filter((group) => group.place !== 'gone');
   const own = groups.map((group) => ({ words: stems(group.name), names: [group.name], bird: group.kind }));
   const byKind = Object.entries(kinds).flatMap(([kind, words]) =>
@@ -75,14 +95,36 @@ export const findGroups = (
       const last = tokens[end - 1]?.word ?? '';
       const tail = tails.has(tokens[end]?.word ?? '') ? end + 1 : end;
       const word = tokens[tail - 1]?.word ?? last;
-      found.push({ kind: 'group', from: begin, to: tail, names: naming.names, bird: naming.bird, one: !word.endsWith('s') });
+      found.push({
+        kind: 'group',
+        from: begin,
+        to: tail,
+        names: naming.names,
+        bird: naming.bird,
+        one: !word.endsWith('s'),
+      });
       at = tail;
     } else if (every !== undefined) {
-      found.push({ kind: 'group', from: begin, to: begin + every.length, names: living, bird: null, one: false });
+      found.push({
+        kind: 'group',
+        from: begin,
+        to: begin + every.length,
+        names: living,
+        bird: null,
+        one: false,
+      });
       at = begin + every.length;
     } else if (place !== undefined) {
       const names = groups.filter((group) => group.place === place[1]).map((group) => group.name);
-      if (names.length > 0) found.push({ kind: 'group', from: begin, to: begin + place[0].length, names, bird: null, one: false });
+      if (names.length > 0)
+        found.push({
+          kind: 'group',
+          from: begin,
+          to: begin + place[0].length,
+          names,
+          bird: null,
+          one: false,
+        });
       at = begin + place[0].length;
     } else at += 1;
   }

@@ -2,7 +2,25 @@
 import type { Token } from '../tokens.ts';
 
 const ends: readonly (readonly [string, readonly string[]])[] = [
-  ['processing', ['process', 'processing', 'butcher', 'butchering', 'slaughter', 'slaughtering', 'harvest', 'kill', 'end', 'finish', 'done', 'ready', 'freezer', 'market']],
+  [
+    'processing',
+    [
+      'process',
+      'processing',
+      'butcher',
+      'butchering',
+      'slaughter',
+      'slaughtering',
+      'harvest',
+      'kill',
+      'end',
+      'finish',
+      'done',
+      'ready',
+      'freezer',
+      'market',
+    ],
+  ],
   ['out', ['out', 'outside', 'pasture', 'grass', 'pen']],
 ];
 const leads = new Set(['until', 'till', 'to', 'before', 'through', 'carry']);
@@ -28,8 +46,15 @@ export const findHorizon = (tokens: readonly Token[]): string | null => {
     if (!leads.has(word)) continue;
     const after = words.slice(at + 1, at + 1 + reach);
     const found = ends.find(([, names]) => after.some((name) => names.includes(name)));
-    const isVerb = word === 'to' && after[0] !== 'the' && after[0] !== 'slaughter' && after[0] !== 'processing' && after[0] !== 'harvest';
+    const isVerb =
+      word === 'to' &&
+      after[0] !== 'the' &&
+      after[0] !== 'slaughter' &&
+      after[0] !== 'processing' &&
+      after[0] !== 'harvest';
     if (found !== undefined && !isVerb) return found[0];
   }
-  return wholes.some((whole) => words.some((_, at) => whole.every((word, n) => words[at + n] === word))) ? 'batch' : null;
+  return wholes.some((whole) => words.some((_, at) => whole.every((word, n) => words[at + n] === word)))
+    ? 'batch'
+    : null;
 };

@@ -6,7 +6,21 @@ const signs = new Set(['$', '£', '€']);
 const names = new Set(['dollar', 'dollars', 'buck', 'bucks', 'quid', 'euro', 'euros', 'usd', 'gbp', 'eur']);
 const eachWords = new Set(['each', 'apiece', 'ea']);
 const totalWords = new Set(['total', 'altogether', 'all', 'overall']);
-const things = new Set(['bag', 'bags', 'sack', 'bird', 'chick', 'chicken', 'one', 'piece', 'lb', 'pound', 'kg', 'kilo', 'bale']);
+const things = new Set([
+  'bag',
+  'bags',
+  'sack',
+  'bird',
+  'chick',
+  'chicken',
+  'one',
+  'piece',
+  'lb',
+  'pound',
+  'kg',
+  'kilo',
+  'bale',
+]);
 
 const centsOf = (span: NumberSpan): number => Math.round(span.value * 100);
 
@@ -31,9 +45,13 @@ export const findMoney = (tokens: readonly Token[], numbers: readonly NumberSpan
     const named = names.has(wordAt(tokens, span.to));
     const after = eachAfter(tokens, named ? span.to + 1 : span.to);
     const before = wordAt(tokens, span.from - 1);
-    const looks = /^\d+\.\d\d$/.test(span.digits ?? '') && ['at', 'for', 'paid', 'cost', '@', 'is', 'are', 'was'].includes(before);
+    const looks =
+      /^\d+\.\d\d$/.test(span.digits ?? '') &&
+      ['at', 'for', 'paid', 'cost', '@', 'is', 'are', 'was'].includes(before);
     const priced = after.each === true && span.digits !== null && before !== 'of';
     if (!(signed || named || looks || priced)) return [];
     const each = after.each ?? (before === 'at' || before === '@' ? true : null);
-    return [{ kind: 'money', from: signed ? span.from - 1 : span.from, to: after.to, cents: centsOf(span), each }];
+    return [
+      { kind: 'money', from: signed ? span.from - 1 : span.from, to: after.to, cents: centsOf(span), each },
+    ];
   });

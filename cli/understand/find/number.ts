@@ -8,7 +8,9 @@ const small = new Map(
     .map((word, value) => [word, value] as const),
 );
 const tens = new Map(
-  'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ').map((word, at) => [word, (at + 2) * 10] as const),
+  'twenty thirty forty fifty sixty seventy eighty ninety'
+    .split(' ')
+    .map((word, at) => [word, (at + 2) * 10] as const),
 );
 const parts = new Map([
   ['half', 0.5],
@@ -80,13 +82,15 @@ const addPart = (tokens: readonly Token[], part: Part): Part => {
 const start = (tokens: readonly Token[], at: number): Part | null => {
   const word = wordAt(tokens, at);
   const next = wordAt(tokens, at + 1);
-  if (isDigits(word)) return { value: Number(word.replaceAll(',', '')), to: at + 1, digits: word.replaceAll(',', '') };
+  if (isDigits(word))
+    return { value: Number(word.replaceAll(',', '')), to: at + 1, digits: word.replaceAll(',', '') };
   if (word === 'couple') return { value: 2, to: at + 1, digits: null };
   if (word === 'a' && next === 'couple') return { value: 2, to: at + 2, digits: null };
   if ((word === 'a' || word === 'an' || word === 'one') && (next === 'dozen' || next === 'hundred'))
     return { value: 1, to: at + 1, digits: null };
   if (word === 'dozen') return { value: 12, to: at + 1, digits: null };
-  if (word === 'half' && next === 'a' && wordAt(tokens, at + 2) === 'dozen') return { value: 6, to: at + 3, digits: null };
+  if (word === 'half' && next === 'a' && wordAt(tokens, at + 2) === 'dozen')
+    return { value: 6, to: at + 3, digits: null };
   if ((word === 'a' || word === 'an') && (next === 'third' || next === 'quarter' || next === 'half'))
     return { value: parts.get(next) ?? 0, to: at + 2, digits: null };
   if (word === 'three' && next === 'quarters') return { value: 0.75, to: at + 2, digits: null };
@@ -101,8 +105,15 @@ export const numberAt = (tokens: readonly Token[], at: number): NumberSpan | nul
   const found = start(tokens, at);
   if (found === null) return null;
   const whole = addPart(tokens, multiply(tokens, found));
-  const below = before?.word === 'minus' || (before?.word === '-' && !before.touches && tokens[at]?.touches === true);
-  return { kind: 'number', from: below ? at - 1 : at, to: whole.to, value: below ? -whole.value : whole.value, digits: whole.digits };
+  const below =
+    before?.word === 'minus' || (before?.word === '-' && !before.touches && tokens[at]?.touches === true);
+  return {
+    kind: 'number',
+    from: below ? at - 1 : at,
+    to: whole.to,
+    value: below ? -whole.value : whole.value,
+    digits: whole.digits,
+  };
 };
 
 /** All numbers of a line, left to right. Both ends of a range (`2-3`, `five or six`) are left out, because it is not known which. */
@@ -125,6 +136,9 @@ export const findNumbers = (tokens: readonly Token[]): readonly NumberSpan[] => 
   return found.filter((span, n) => {
     const before = found[n - 1];
     const after = found[n + 1];
-    return !((before !== undefined && isRange(before, span)) || (after !== undefined && isRange(span, after)));
+    return !(
+      (before !== undefined && isRange(before, span)) ||
+      (after !== undefined && isRange(span, after))
+    );
   });
 };

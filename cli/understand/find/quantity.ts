@@ -8,7 +8,11 @@ const longest = 3;
 /** Counted things are numbers to a reader (`6 birds`), not measures. */
 const counted = new Set(['birds', 'lamps', 'drinkers', 'money', 'rate']);
 
-const pieces = (words: string): string => words.replace(/([°²/])/g, ' $1 ').replace(/\s+/g, ' ').trim();
+const pieces = (words: string): string =>
+  words
+    .replace(/([°²/])/g, ' $1 ')
+    .replace(/\s+/g, ' ')
+    .trim();
 
 /** Unit words → unit, as they come out of the tokens. */
 export const unitWords = (units: Units): ReadonlyMap<string, Unit> => {
@@ -29,10 +33,16 @@ const unitAt = (
 ): { unit: Unit; to: number } | null => {
   const first = tokens[at]?.word;
   // `half a bag`, `a third of a bag`, `a quarter of the bag`
-  const skip = first === 'of' ? 2 : (first === 'a' || first === 'an') && tokens[at + 1]?.isMark === false ? 1 : 0;
+  const skip =
+    first === 'of' ? 2 : (first === 'a' || first === 'an') && tokens[at + 1]?.isMark === false ? 1 : 0;
   const begin = at + skip;
   for (let size = longest; size > 0; size -= 1) {
-    const unit = words.get(tokens.slice(begin, begin + size).map((token) => token.word).join(' '));
+    const unit = words.get(
+      tokens
+        .slice(begin, begin + size)
+        .map((token) => token.word)
+        .join(' '),
+    );
     if (unit !== undefined && begin + size <= tokens.length) return { unit, to: begin + size };
   }
   return null;
@@ -55,7 +65,16 @@ export const findQuantities = (
     const found = unitAt(tokens, number.to, words);
     if (found !== null && isMeant(tokens, number, found.to)) {
       const { unit } = found;
-      return [{ kind: 'quantity', from: number.from, to: found.to, value: number.value, unit: unit.id, dimension: unit.dimension }];
+      return [
+        {
+          kind: 'quantity',
+          from: number.from,
+          to: found.to,
+          value: number.value,
+          unit: unit.id,
+          dimension: unit.dimension,
+        },
+      ];
     }
     const to = degreesAt(tokens, number.to);
     if (to === null) return [];
@@ -77,7 +96,8 @@ const joinParts = (
   const joined: QuantitySpan[] = [];
   for (const span of singles) {
     const before = joined.at(-1);
-    const isPart = before?.to === span.from && before.dimension === span.dimension && span.dimension !== 'time';
+    const isPart =
+      before?.to === span.from && before.dimension === span.dimension && span.dimension !== 'time';
     if (before !== undefined && isPart && factorOf(span.unit) < factorOf(before.unit)) {
       const value = before.value + (span.value * factorOf(span.unit)) / factorOf(before.unit);
       joined[joined.length - 1] = { ...before, to: span.to, value: Math.round(value * 10000) / 10000 };

@@ -11,14 +11,19 @@ export const findSizes = (
   quantities: readonly QuantitySpan[],
 ): readonly SizeSpan[] => {
   const lengths = quantities.filter((span) => span.dimension === 'length');
-  const bare = numbers.filter((span) => !lengths.some((length) => length.from <= span.from && span.to <= length.to));
+  const bare = numbers.filter(
+    (span) => !lengths.some((length) => length.from <= span.from && span.to <= length.to),
+  );
   const sides = [...lengths, ...bare].sort((one, other) => one.from - other.from);
   return sides.flatMap((side, n): SizeSpan[] => {
     const next = sides[n + 1];
     const joint = tokens[side.to];
-    if (next === undefined || joint === undefined || !joints.has(joint.word) || next.from !== side.to + 1) return [];
+    if (next === undefined || joint === undefined || !joints.has(joint.word) || next.from !== side.to + 1)
+      return [];
     const first = side.kind === 'quantity' ? side.unit : null;
     const second = next.kind === 'quantity' ? next.unit : null;
-    return [{ kind: 'size', from: side.from, to: next.to, sides: [side.value, next.value], unit: first ?? second }];
+    return [
+      { kind: 'size', from: side.from, to: next.to, sides: [side.value, next.value], unit: first ?? second },
+    ];
   });
 };

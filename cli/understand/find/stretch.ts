@@ -40,7 +40,12 @@ const readNamed = (tokens: readonly Token[], at: number, today: Day): StretchSpa
     const begin = weekdayOf(today) === 0 ? addDays(today, -1) : weekdayAfter(today, saturday);
     return run(at, at + 2, lead === 'next' && begin <= today ? addDays(begin, 7) : begin, 2);
   }
-  if (lead === 'rest' && thing === 'of' && ['the', 'this'].includes(word(tokens, at + 2)) && word(tokens, at + 3) === 'week') {
+  if (
+    lead === 'rest' &&
+    thing === 'of' &&
+    ['the', 'this'].includes(word(tokens, at + 2)) &&
+    word(tokens, at + 3) === 'week'
+  ) {
     return run(at, at + 4, today, ((7 - weekdayOf(today)) % 7) + 1);
   }
   if (thing === 'week' && lead === 'next') return run(at, at + 2, weekdayAfter(addDays(today, 1), monday), 7);

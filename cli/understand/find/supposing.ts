@@ -30,9 +30,31 @@ const cues = [
   ['should', 'the'],
 ];
 /** An `if` behind these only means whether. */
-const whether = new Set(['see', 'know', 'sure', 'wonder', 'wondering', 'ask', 'check', 'tell', 'me', 'unsure', 'certain']);
+const whether = new Set([
+  'see',
+  'know',
+  'sure',
+  'wonder',
+  'wondering',
+  'ask',
+  'check',
+  'tell',
+  'me',
+  'unsure',
+  'certain',
+]);
 const startOnly = new Set(['were', 'should', 'say', 'provided', 'assume', 'imagine']);
-const more = new Set(['more', 'extra', 'additional', 'warmer', 'hotter', 'higher', 'another', 'later', 'longer']);
+const more = new Set([
+  'more',
+  'extra',
+  'additional',
+  'warmer',
+  'hotter',
+  'higher',
+  'another',
+  'later',
+  'longer',
+]);
 const less = new Set(['fewer', 'less', 'colder', 'cooler', 'lower', 'earlier', 'sooner']);
 
 /** What a supposed number is taken to be, by the words about it; the fact's or figure's id is the engine's. */
@@ -43,11 +65,61 @@ const subjects: readonly {
   readonly words: ReadonlySet<string>;
   readonly takes: readonly string[];
 }[] = [
-  { what: 'feed price', figure: 'feed/price', words: new Set(['feed', 'bag', 'bags', 'price', 'grain']), takes: ['money'] },
-  { what: 'night low', fact: 'night-low', words: new Set(['night', 'nights', 'tonight', 'low', 'overnight', 'lows', 'minimum', 'cold', 'colder', 'freezes', 'drops']), takes: ['temperature', 'number'] },
-  { what: 'high', fact: 'day-high', words: new Set(['high', 'hit', 'hits', 'hot', 'hotter', 'heat', 'day', 'days', 'out', 'reaches', 'maximum', 'outside']), takes: ['temperature', 'number'] },
-  { what: 'night low', fact: 'night-low', words: new Set(['it', 'degrees', 'temperature', 'warmer', 'temperatures']), takes: ['temperature'] },
-  { what: 'birds', fact: 'alive', words: new Set(['birds', 'bird', 'chicks', 'chickens', 'of', 'em', 'them', 'whites', 'reds']), takes: ['number'] },
+  {
+    what: 'feed price',
+    figure: 'feed/price',
+    words: new Set(['feed', 'bag', 'bags', 'price', 'grain']),
+    takes: ['money'],
+  },
+  {
+    what: 'night low',
+    fact: 'night-low',
+    words: new Set([
+      'night',
+      'nights',
+      'tonight',
+      'low',
+      'overnight',
+      'lows',
+      'minimum',
+      'cold',
+      'colder',
+      'freezes',
+      'drops',
+    ]),
+    takes: ['temperature', 'number'],
+  },
+  {
+    what: 'high',
+    fact: 'day-high',
+    words: new Set([
+      'high',
+      'hit',
+      'hits',
+      'hot',
+      'hotter',
+      'heat',
+      'day',
+      'days',
+      'out',
+      'reaches',
+      'maximum',
+      'outside',
+    ]),
+    takes: ['temperature', 'number'],
+  },
+  {
+    what: 'night low',
+    fact: 'night-low',
+    words: new Set(['it', 'degrees', 'temperature', 'warmer', 'temperatures']),
+    takes: ['temperature'],
+  },
+  {
+    what: 'birds',
+    fact: 'alive',
+    words: new Set(['birds', 'bird', 'chicks', 'chickens', 'of', 'em', 'them', 'whites', 'reds']),
+    takes: ['number'],
+  },
 ];
 
 const cueAt = (tokens: readonly Token[], at: number): number | null => {
@@ -62,8 +134,16 @@ const cueAt = (tokens: readonly Token[], at: number): number | null => {
   return null;
 };
 
+/** Words that open the question behind a supposition: `if nights stayed above 55 could the reds …`. */
+const openers = new Set('could would can do does how what when will should which may is are must'.split(' '));
+
 const clauseEnd = (tokens: readonly Token[], from: number): number => {
-  const end = tokens.findIndex((token, n) => n > from && token.isMark && token.word !== '-' && token.word !== '/');
+  const end = tokens.findIndex(
+    (token, n) =>
+      n > from &&
+      ((token.isMark && token.word !== '-' && token.word !== '/') ||
+        (n > from + 2 && openers.has(token.word))),
+  );
   return end < 0 ? tokens.length : end;
 };
 
@@ -82,7 +162,9 @@ const readChange = (line: Line, from: number, to: number): Supposing | null => {
   const value = money ?? heat ?? number;
   if (value === undefined) return null;
   const kind = value.kind === 'quantity' ? value.dimension : value.kind;
-  const subject = subjects.find((each) => each.takes.includes(kind) && [...said].some((word) => each.words.has(word)));
+  const subject = subjects.find(
+    (each) => each.takes.includes(kind) && [...said].some((word) => each.words.has(word)),
+  );
   if (subject === undefined) return null;
   const step = stepOf(line.tokens, value);
   const amount = value.kind === 'money' ? value.cents / 100 : value.value;
@@ -97,7 +179,10 @@ const readChange = (line: Line, from: number, to: number): Supposing | null => {
 };
 
 /** What is supposed in a line, with the stretch of tokens it stands in; words only where it is not plain what is meant. */
-export const findSupposing = (words: string, line: Line): readonly (Supposing & { from: number; to: number })[] => {
+export const findSupposing = (
+  words: string,
+  line: Line,
+): readonly (Supposing & { from: number; to: number })[] => {
   const found: (Supposing & { from: number; to: number })[] = [];
   let at = 0;
   while (at < line.tokens.length) {

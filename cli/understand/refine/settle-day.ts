@@ -1,7 +1,7 @@
 /** Which day or run of days is meant, once it is known whether the line looks back (a record) or ahead (a question). */
 import { addDays, type Day } from '../../../engine/day.ts';
-import { nameDay } from '../find/calendar.ts';
 import { type Line, wordsUnder } from '../find/all.ts';
+import { nameDay } from '../find/calendar.ts';
 import { type DaySpan, spansOf } from '../spans.ts';
 
 /** Days as understood; `assumed` says aloud what took reckoning. */
@@ -24,7 +24,10 @@ export const settleDays = (words: string, line: Line, lean: 'past' | 'future'): 
   const stretch = spansOf(line.spans, 'stretch')[0];
   const assumed = spans
     .filter((span) => !span.plain)
-    .map((span) => `taking ${wordsUnder(words, line.tokens, span.from, span.to)} as ${nameDay(day(span, span.role === 'until' ? 'future' : lean))}`);
+    .map(
+      (span) =>
+        `taking ${wordsUnder(words, line.tokens, span.from, span.to)} as ${nameDay(day(span, span.role === 'until' ? 'future' : lean))}`,
+    );
   const first = on === undefined ? null : day(on, lean);
   if (stretch !== undefined && until === undefined && lean === 'future') {
     return {

@@ -4,7 +4,9 @@ import { defineFact, type Reader } from '../define.ts';
 import { coldFigures, coldShare, hasAir } from './cold.ts';
 import { daysFromTo } from './days.ts';
 import { eaterFigures, eaterNeeds, eaterOf, eaterWants } from './eater.ts';
+import { feedPerWeight, perWeightFigures, publishedIntake, tableEnd } from './intake.ts';
 
+const daysInWeek = 7;
 const needs = eaterNeeds;
 const wants = eaterWants;
 const figures = eaterFigures;
@@ -27,6 +29,36 @@ export const amountFacts = [
     id: 'span-days',
     unit: 'day',
     compute: (read) => span(read).length,
+  }),
+  defineFact({
+    id: 'past-feed-table',
+    unit: null,
+    needs: ['growth-line', 'sexes', 'age'],
+    figures: ['feed/eaten-by-age', 'feed/per-live-weight-later'],
+    compute: (read) => read.number('age') >= tableEnd(read, read.text('growth-line'), read.text('sexes')),
+  }),
+  defineFact({
+    id: 'feed-published-day',
+    unit: 'kg',
+    needs: ['growth-line', 'sexes', 'age', 'past-feed-table'],
+    figures: ['feed/eaten-by-age'],
+    // Only fast birds have a published feed table.
+    compute: (read) => {
+      if (read.text('growth-line') !== 'fast' || read.yes('past-feed-table')) return undefined;
+      const eaten = publishedIntake(read, read.text('sexes'), read.number('age'));
+      return eaten(read.number('age') + 1) - eaten(read.number('age'));
+    },
+  }),
+  defineFact({
+    id: 'feed-per-weight',
+    unit: 'ratio',
+    needs: ['growth-line', 'age', 'past-feed-table'],
+    figures: perWeightFigures,
+    compute: (read) => {
+      const line = read.text('growth-line');
+      const age = read.number('age');
+      return line === 'fast' || read.yes('past-feed-table') ? undefined : feedPerWeight(read, line, age)(age / daysInWeek);
+    },
   }),
   defineFact({
     id: 'feed-table-day',
@@ -87,6 +119,6 @@ export const amountFacts = [
     needs,
     wants,
     figures,
-    compute: (read) => sum(daysFromTo(read.on, addDays(read.on, 6)), eaterOf(read).perBird),
+    compute: (read) => sum(daysFromTo(read.on, addDays(read.on, daysInWeek - 1)), eaterOf(read).perBird),
   }),
 ];

@@ -8,40 +8,62 @@ const daysInWeek = 7;
 /** Feed eaten from hatch to an age in days, kg a bird. */
 export type IntakeLine = (age: number) => number;
 
+export const perWeightFigures = ['feed/per-live-weight', 'feed/per-live-weight-later'];
+
 /** Figures behind `intakeLine`; a fact that draws one declares them. */
 export const intakeFigures = [
   ...planFigures,
+  ...perWeightFigures,
   'feed/eaten-by-age',
   'feed/home-share',
-  'feed/per-live-weight',
-  'feed/per-live-weight-later',
   'feed/upkeep',
   'feed/upkeep-power',
 ];
 
-/** Every week between two keys of a table, and those keys. */
-const weeks = ([first, last]: readonly [number, number]): number[] =>
-  Array.from({ length: last - first + 1 }, (_, index) => first + index);
+const publishedPoints = (read: Reader, sexes: string, now: number): Point[] => {
+  const eaten = read.along('feed/eaten-by-age', [sexes]);
+  // The first age looked up is the one that goes on record as used.
+  eaten(now / daysInWeek);
+  return read.keysOf('feed/eaten-by-age', [sexes]).map((week) => [week * daysInWeek, eaten(week)]);
+};
+
+/** The published feed of a fast bird, kg from hatch to an age in days; level past the end of the table. */
+export const publishedIntake = (read: Reader, sexes: string, now: number): IntakeLine =>
+  smoothLine(publishedPoints(read, sexes, now));
+
+/** Weeks of the two tables by weight that follow one another. */
+const weighedWeeks = (read: Reader, line: string): readonly number[] => [
+  ...read.keysOf('feed/per-live-weight'),
+  ...read.keysOf('feed/per-live-weight-later', [line]),
+];
+
+/** Feed that has gone into a unit of live weight by an age in weeks, for birds slower than fast. */
+export const feedPerWeight = (read: Reader, line: string, now: number): ((week: number) => number) => {
+  const young = read.along('feed/per-live-weight');
+  const later = read.along('feed/per-live-weight-later', [line]);
+  const [, grown] = read.spanOf('feed/per-live-weight');
+  const at = (week: number): number => (week <= grown ? young(week) : later(week));
+  at(now / daysInWeek);
+  return smoothLine(weighedWeeks(read, line).map((week) => [week, at(week)]));
+};
+
+/** Age in days at which the feed table of a line ends. */
+export const tableEnd = (read: Reader, line: string, sexes: string): number => {
+  const span =
+    line === 'fast' ? read.spanOf('feed/eaten-by-age', [sexes]) : read.spanOf('feed/per-live-weight-later', [line]);
+  return span[1] * daysInWeek;
+};
 
 /** Published feed by age, times the share of it that birds at home eat. */
 const pointsByAge = (read: Reader, sexes: string, now: number): Point[] => {
-  const eaten = read.along('feed/eaten-by-age', [sexes]);
-  eaten(now / daysInWeek);
   const share = read.figure('feed/home-share');
-  return weeks(read.spanOf('feed/eaten-by-age', [sexes])).map((week) => [week * daysInWeek, eaten(week) * share]);
+  return publishedPoints(read, sexes, now).map(([age, eaten]) => [age, eaten * share]);
 };
 
 /** Live weight at each age, times the feed that has gone into a unit of it by then. */
 const pointsByWeight = (read: Reader, line: string, weightAt: Curve, now: number): Point[] => {
-  const young = read.along('feed/per-live-weight');
-  const later = read.along('feed/per-live-weight-later', [line]);
-  const [first, grown] = read.spanOf('feed/per-live-weight');
-  (now <= grown * daysInWeek ? young : later)(now / daysInWeek);
-  const [, last] = read.spanOf('feed/per-live-weight-later', [line]);
-  return weeks([first, last]).map((week) => {
-    const age = week * daysInWeek;
-    return [age, weightAt(age) * (week <= grown ? young(week) : later(week))];
-  });
+  const perWeight = feedPerWeight(read, line, now);
+  return weighedWeeks(read, line).map((week) => [week * daysInWeek, weightAt(week * daysInWeek) * perWeight(week)]);
 };
 
 /**

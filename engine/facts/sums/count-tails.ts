@@ -1,7 +1,12 @@
 /** The chance of a count or more: binomial with a known share, beta-binomial when the share itself is only estimated. */
 
 /** Sums the chances from `count` to `trials`, given the log chance of 0 and how each follows from the one before. */
-const sumTail = (trials: number, count: number, logOfNone: number, ratio: (before: number) => number): number => {
+const sumTail = (
+  trials: number,
+  count: number,
+  logOfNone: number,
+  ratio: (before: number) => number,
+): number => {
   let log = logOfNone;
   let sum = 0;
   for (let k = 0; k <= trials; k += 1) {
@@ -34,5 +39,10 @@ export const betaBinomialTail = (trials: number, a: number, b: number, count: nu
   if (count > trials) return 0;
   let logOfNone = 0;
   for (let i = 0; i < trials; i += 1) logOfNone += Math.log((b + i) / (a + b + i));
-  return sumTail(trials, count, logOfNone, (k) => ((trials - k) / (k + 1)) * ((a + k) / (b + trials - k - 1)));
+  return sumTail(
+    trials,
+    count,
+    logOfNone,
+    (k) => ((trials - k) / (k + 1)) * ((a + k) / (b + trials - k - 1)),
+  );
 };

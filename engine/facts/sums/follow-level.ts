@@ -38,7 +38,7 @@ const update = ({ level, variance }: Level, reading: Pick<Reading, 'value' | 'va
 /**
  * The belief after each reading, in the order given (times must not fall). A reading too far off counts as if it were as
  * uncertain as it is far off; when the next one agrees with it, the level is taken to have been elsewhere all along:
- * the belief opens again as wide as it was at first and takes both.
+ * the belief opens again, at least as wide as it was at first and as the readings are off, and takes both.
  */
 export const followLevel = (readings: readonly Reading[], wandering: Wandering): readonly Belief[] => {
   const beliefs: Belief[] = [];
@@ -56,7 +56,7 @@ export const followLevel = (readings: readonly Reading[], wandering: Wandering):
       beliefs.push({ ...update(before, reading), at: reading.at, odd });
       heldBack = undefined;
     } else if (heldBack !== undefined && agrees(heldBack)) {
-      const open: Level = { level: before.level, variance: Math.max(before.variance, wandering.variance) };
+      const open: Level = { level: before.level, variance: Math.max(before.variance, wandering.variance, off ** 2) };
       beliefs.push({ ...update(update(open, heldBack), reading), at: reading.at, odd: false });
       heldBack = undefined;
     } else {

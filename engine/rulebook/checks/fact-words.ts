@@ -11,18 +11,23 @@ export const factWords: RulebookCheck = ({ book, documents }, { facts }) => {
       const suggestion = nearest(id, ids);
       const problem = documents
         .get(`words:${id}`)
-        ?.problemAt([id], 'words-without-fact', { found: id, ...(suggestion === undefined ? {} : { suggestion }) });
+        ?.problemAt([id], 'words-without-fact', {
+          found: id,
+          ...(suggestion === undefined ? {} : { suggestion }),
+        });
       return problem === undefined ? [] : [problem];
     });
   const wordless = ids
     .filter((id) => book.facts[id] === undefined)
-    .map((id): Problem => ({
-      code: 'fact-without-words',
-      at: { file: 'facts', line: 1, column: 1 },
-      raw: '',
-      data: { fact: id },
-      grave: true,
-      touches: ['rules'],
-    }));
+    .map(
+      (id): Problem => ({
+        code: 'fact-without-words',
+        at: { file: 'facts', line: 1, column: 1 },
+        raw: '',
+        data: { fact: id },
+        grave: true,
+        touches: ['rules'],
+      }),
+    );
   return [...orphans, ...wordless];
 };

@@ -9,7 +9,8 @@ const faultIn = (figure: Figure, cell: number | FigureTable, depth: number): str
   if (axis === undefined) return 'one number, as the figure has no more axes';
   const keys = Object.keys(cell);
   if (keys.length === 0) return 'at least one row';
-  if (axis.between !== 'name' && keys.some((key) => !Number.isFinite(Number(key)))) return `number keys for ${axis.fact}`;
+  if (axis.between !== 'name' && keys.some((key) => !Number.isFinite(Number(key))))
+    return `number keys for ${axis.fact}`;
   for (const branch of Object.values(cell)) {
     const fault = faultIn(figure, branch, depth + 1);
     if (fault !== undefined) return fault;

@@ -46,4 +46,5 @@ const checks: readonly RulebookCheck[] = [
   unusedFigure,
 ];
 
-export const checkRulebook: RulebookCheck = (checked, known) => checks.flatMap((check) => check(checked, known));
+export const checkRulebook: RulebookCheck = (checked, known) =>
+  checks.flatMap((check) => check(checked, known));

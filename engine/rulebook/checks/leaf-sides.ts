@@ -1,6 +1,7 @@
 /** Both sides of a comparison must fit: a known operator, one right-hand side, no bare number, one dimension. */
-import type { Problem } from '../../problem.ts';
+
 import { operatorNamed, operators } from '../../operators.ts';
+import type { Problem } from '../../problem.ts';
 import type { Leaf, Rulebook } from '../../types.ts';
 import { dimensionOf, unitOf } from '../../units.ts';
 import { leavesOf } from '../conditions.ts';
@@ -10,9 +11,16 @@ import type { KnownFact, RulebookCheck } from './index.ts';
 type Fault = { readonly key: string; readonly code: string; readonly data: Problem['data'] };
 
 const dimension = (book: Rulebook, unit: string | null): string =>
-  unit === null ? 'choice' : unit === 'date' ? 'date' : unitOf(book.units, unit) === undefined ? unit : dimensionOf(book.units, unit);
+  unit === null
+    ? 'choice'
+    : unit === 'date'
+      ? 'date'
+      : unitOf(book.units, unit) === undefined
+        ? unit
+        : dimensionOf(book.units, unit);
 
-const sideCount = (leaf: Leaf): number => [leaf.figure, leaf.other, leaf.value].filter((side) => side !== null).length;
+const sideCount = (leaf: Leaf): number =>
+  [leaf.figure, leaf.other, leaf.value].filter((side) => side !== null).length;
 
 const faultOf = (leaf: Leaf, book: Rulebook, facts: readonly KnownFact[]): Fault | undefined => {
   const operator = operatorNamed(leaf.operator);
@@ -43,12 +51,18 @@ const faultOf = (leaf: Leaf, book: Rulebook, facts: readonly KnownFact[]): Fault
     return { key: 'operator', code: 'no-order', data: { fact: leaf.fact, operator: leaf.operator } };
   }
   const right =
-    leaf.figure !== null ? book.figures[leaf.figure]?.unit : facts.find((fact) => fact.id === leaf.other)?.unit;
+    leaf.figure !== null
+      ? book.figures[leaf.figure]?.unit
+      : facts.find((fact) => fact.id === leaf.other)?.unit;
   if (right === undefined || operator.takes === 'nothing') return undefined;
   const rightIs = dimension(book, right);
   return leftIs === rightIs
     ? undefined
-    : { key: leaf.figure !== null ? 'figure' : 'other', code: 'unit-clash', data: { fact: leaf.fact, is: leftIs, against: rightIs } };
+    : {
+        key: leaf.figure !== null ? 'figure' : 'other',
+        code: 'unit-clash',
+        data: { fact: leaf.fact, is: leftIs, against: rightIs },
+      };
 };
 
 export const leafSides: RulebookCheck = ({ book, documents }, { facts }) =>
@@ -56,6 +70,8 @@ export const leafSides: RulebookCheck = ({ book, documents }, { facts }) =>
     leavesOf(rule.when).flatMap(({ leaf, path }): Problem[] => {
       const fault = faultOf(leaf, book, facts);
       const document = documents.get(`rule:${rule.id}`);
-      return fault === undefined || document === undefined ? [] : [document.problemAt([...path, fault.key], fault.code, fault.data)];
+      return fault === undefined || document === undefined
+        ? []
+        : [document.problemAt([...path, fault.key], fault.code, fault.data)];
     }),
   );

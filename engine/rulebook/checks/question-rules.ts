@@ -6,8 +6,13 @@ import type { RulebookCheck } from './index.ts';
 export const questionRules: RulebookCheck = ({ book, documents }) =>
   Object.values(book.questions)
     .filter((question) => question.kind !== 'about' && question.gathers.length === 0)
-    .filter((question) => !Object.values(book.rules).some((rule) => rule.question === question.id && isVerdict(rule.gives)))
+    .filter(
+      (question) =>
+        !Object.values(book.rules).some((rule) => rule.question === question.id && isVerdict(rule.gives)),
+    )
     .flatMap((question): Problem[] => {
-      const problem = documents.get(`question:${question.id}`)?.problemAt(['kind'], 'question-without-rule', { question: question.id });
+      const problem = documents
+        .get(`question:${question.id}`)
+        ?.problemAt(['kind'], 'question-without-rule', { question: question.id });
       return problem === undefined ? [] : [problem];
     });

@@ -9,7 +9,9 @@ export const ruleCases: RulebookCheck = ({ book, documents }) =>
     outcomes
       .filter((outcome) => !rule.cases.some((each) => each.expect === outcome))
       .flatMap((wants): Problem[] => {
-        const problem = documents.get(`rule:${rule.id}`)?.problemAt(['cases'], 'rule-without-case', { wants });
+        const problem = documents
+          .get(`rule:${rule.id}`)
+          ?.problemAt(['cases'], 'rule-without-case', { wants });
         return problem === undefined ? [] : [problem];
       }),
   );

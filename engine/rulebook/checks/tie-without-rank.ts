@@ -24,7 +24,10 @@ const mustHold = (condition: Condition): Leaf[] => {
 };
 
 const sameSide = (a: Leaf, b: Leaf): boolean =>
-  a.fact === b.fact && a.figure === b.figure && a.other === b.other && JSON.stringify(a.value) === JSON.stringify(b.value);
+  a.fact === b.fact &&
+  a.figure === b.figure &&
+  a.other === b.other &&
+  JSON.stringify(a.value) === JSON.stringify(b.value);
 
 const listOf = (leaf: Leaf): readonly unknown[] =>
   Array.isArray(leaf.value) ? leaf.value : leaf.operator === 'is' && leaf.value !== null ? [leaf.value] : [];
@@ -46,12 +49,15 @@ export const tieWithoutRank: RulebookCheck = ({ book, documents }) => {
   const rules = Object.values(book.rules);
   const byId = new Map(rules.map((rule) => [rule.id, rule]));
   const below = new Map(rules.map((rule) => [rule.id, belowOf(rule, byId)]));
-  const ordered = (a: Rule, b: Rule): boolean => below.get(a.id)?.has(b.id) === true || below.get(b.id)?.has(a.id) === true;
+  const ordered = (a: Rule, b: Rule): boolean =>
+    below.get(a.id)?.has(b.id) === true || below.get(b.id)?.has(a.id) === true;
   const at = (rule: Rule, code: string, data: Problem['data']): Problem[] => {
     const problem = documents.get(`rule:${rule.id}`)?.problemAt(['outranks'], code, data);
     return problem === undefined ? [] : [problem];
   };
-  const circles = rules.filter((rule) => below.get(rule.id)?.has(rule.id)).flatMap((rule) => at(rule, 'outranks-itself', { rule: rule.id }));
+  const circles = rules
+    .filter((rule) => below.get(rule.id)?.has(rule.id))
+    .flatMap((rule) => at(rule, 'outranks-itself', { rule: rule.id }));
   const ties = rules.flatMap((rule, index) =>
     rules
       .slice(index + 1)

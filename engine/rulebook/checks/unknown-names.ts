@@ -18,7 +18,10 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
     const suggestion = nearest(name, known);
     const found = documents
       .get(part)
-      ?.problemAt(path, `unknown-${what}`, { found: name, ...(suggestion === undefined ? {} : { suggestion }) });
+      ?.problemAt(path, `unknown-${what}`, {
+        found: name,
+        ...(suggestion === undefined ? {} : { suggestion }),
+      });
     if (found !== undefined) problems.push(found);
   };
 
@@ -55,7 +58,8 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
   }
   for (const question of Object.values(book.questions)) {
     const part = `question:${question.id}`;
-    if (question.concerns !== null) expect(part, ['concerns', 'fact'], 'fact', question.concerns.fact, factIds);
+    if (question.concerns !== null)
+      expect(part, ['concerns', 'fact'], 'fact', question.concerns.fact, factIds);
     question.results.forEach((result, index) => {
       if (result.fact !== 'when') expect(part, ['results', index, 'fact'], 'fact', result.fact, factIds);
     });

@@ -12,7 +12,9 @@ export const unusedFigure: RulebookCheck = ({ book, documents }, { facts, figure
   return Object.keys(book.figures)
     .filter((id) => !used.has(id))
     .flatMap((id): Problem[] => {
-      const problem = documents.get(`figure:${id}`)?.problemAt(['description'], 'unused-figure', { figure: id });
+      const problem = documents
+        .get(`figure:${id}`)
+        ?.problemAt(['description'], 'unused-figure', { figure: id });
       return problem === undefined ? [] : [problem];
     });
 };

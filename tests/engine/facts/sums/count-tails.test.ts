@@ -30,9 +30,13 @@ describe('binomial', () => {
   });
 
   test('knows the certain and the impossible', () => {
-    expect([binomialTail(5, 0, 0), binomialTail(5, 0, 1), binomialTail(5, 1, 5), binomialTail(5, 0.5, 6), binomialTail(0, 0.5, 1)]).toEqual([
-      1, 0, 1, 0, 0,
-    ]);
+    expect([
+      binomialTail(5, 0, 0),
+      binomialTail(5, 0, 1),
+      binomialTail(5, 1, 5),
+      binomialTail(5, 0.5, 6),
+      binomialTail(0, 0.5, 1),
+    ]).toEqual([1, 0, 1, 0, 0]);
   });
 
   test('stays exact for a large flock', () => {
@@ -45,7 +49,9 @@ describe('binomial', () => {
     fc.assert(
       fc.property(trials, share, fc.integer({ min: 0, max: 299 }), (n, p, k) => {
         expect(binomialTail(n, p, k + 1)).toBeLessThanOrEqual(binomialTail(n, p, k) + 1e-12);
-        expect(binomialTail(n, Math.min(1, p + 0.01), k)).toBeGreaterThanOrEqual(binomialTail(n, p, k) - 1e-12);
+        expect(binomialTail(n, Math.min(1, p + 0.01), k)).toBeGreaterThanOrEqual(
+          binomialTail(n, p, k) - 1e-12,
+        );
       }),
     );
   });

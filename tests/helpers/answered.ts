@@ -1,0 +1,17 @@
+/** A question answered over a plain state with the shipped rules. */
+import { answer } from '../../engine/ask/ask.ts';
+import { allFacts } from '../../engine/facts/index.ts';
+import type { Answer, State } from '../../engine/types.ts';
+import { bookForTests } from './work-out.ts';
+
+/** The answer for the named groups, or for those that the question concerns. */
+export const answered = (
+  state: State,
+  question: string,
+  groups: readonly string[] = [],
+  on = state.on,
+): Promise<Answer> =>
+  answer(
+    { book: bookForTests, facts: allFacts, state, problems: [] },
+    { question, groups, moment: { on, asOf: null, lines: null }, until: null, supposing: [] },
+  );
