@@ -1,4 +1,5 @@
 /** An answer as data for scripts: fixed keys, units of the place, nothing rounded away and nothing left out. */
+import { stepOf } from '../../engine/explain/drill.ts';
 import type { Answer, Gives, Part, Reason, Value } from '../../engine/types.ts';
 import { sayClaim, sayMissing, sayTogether, sayTurnsOn } from './answer.ts';
 import { sayAssumed } from './assumed.ts';
@@ -78,10 +79,7 @@ const figureOf = (speech: Speech, answer: Answer, reason: Reason): object | null
     return { id, ...valued(speech, value, unit, id), from };
   }
   if (reason.other === null) return null;
-  const step = answer.workings.find(
-    (each) => each.fact === reason.other?.id && (each.group === null || each.group === reason.group),
-  );
-  const use = step?.figures[0];
+  const use = stepOf(answer, reason.other.id, reason.group)?.figures[0];
   return {
     id: use?.id ?? reason.other.id,
     ...valued(speech, reason.other.value, reason.other.unit, reason.other.id),
@@ -90,7 +88,7 @@ const figureOf = (speech: Speech, answer: Answer, reason: Reason): object | null
 };
 
 const sourceOf = (speech: Speech, answer: Answer, reason: Reason): string => {
-  const step = answer.workings.find((each) => each.fact === (reason.other?.id ?? reason.fact.id));
+  const step = stepOf(answer, reason.other?.id ?? reason.fact.id, reason.group);
   const id = reason.figure?.source ?? step?.figures[0]?.source ?? reason.source;
   return saySource(speech, id);
 };

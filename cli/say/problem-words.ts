@@ -153,6 +153,8 @@ const wordings: Readonly<Record<string, Wording>> = {
       'Look for a missing quote, colon or indent at the caret.',
     ),
   'empty-file': () => say('the file is empty.', 'Copy the template of its folder.'),
+  'wrong-alias': (data) =>
+    say(`*${text(data, 'found')} does not point at anything that can stand here.`, 'Write it out here.'),
   'too-deep': () => say('this is nested deeper than any rule needs to be.'),
   'unknown-key': (data) =>
     say(
@@ -167,7 +169,7 @@ const wordings: Readonly<Record<string, Wording>> = {
   'unknown-unit': unknownName('unit'),
   'unknown-question': unknownName('question'),
   'unknown-rule': unknownName('rule'),
-  'unknown-assumption': unknownName('assumption'),
+  'unknown-record': unknownName('entry kind'),
   'unknown-operator': (data) =>
     say(`${text(data, 'found')} is not a comparison.`, meant(data) ?? `They are ${text(data, 'wants')}.`),
   'wrong-sides': (data) =>
@@ -196,6 +198,8 @@ const wordings: Readonly<Record<string, Wording>> = {
   'outranks-itself': (data) => say(`${text(data, 'rule')} outranks itself by way of others.`),
   'question-without-rule': (data) => say(`no rule answers ${text(data, 'question')}.`),
   'words-without-fact': unknownName('fact'),
+  'words-twice': (data) =>
+    say(`${text(data, 'found')} has words in ${text(data, 'file')} already.`, 'Keep one of them.'),
   'fact-without-words': (data) =>
     say(`the fact ${text(data, 'fact')} has no words.`, 'Add it to a file in rules/facts.'),
   'wrong-table': (data) => say(`the figure wants ${text(data, 'wants')}.`),

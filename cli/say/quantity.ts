@@ -55,8 +55,10 @@ const sayNumber = (speech: Speech, value: number, unitId: string, word?: string)
   if (unit === undefined) return String(value);
   if (unit.dimension === 'money') return `${speech.currency}${shown.value.toFixed(2)}`;
   if (unit.dimension === 'money-per-mass') return `${speech.currency}${shown.value.toFixed(2)} ${unit.one}`;
-  if (unit.dimension === 'ratio')
-    return `${round(unit.id === 'percent' ? shown.value : shown.value * 100, Math.abs(shown.value) < 0.1 ? 1 : 0)}%`;
+  if (unit.dimension === 'ratio') {
+    const percent = unit.id === 'percent' ? shown.value : shown.value * 100;
+    return `${round(percent, Math.abs(percent) < 10 ? 1 : 0)}%`;
+  }
   const number = round(shown.value, unit.decimals);
   return `${number} ${number === '1' ? unit.one : unit.many}`.trimEnd();
 };

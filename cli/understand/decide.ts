@@ -1,8 +1,8 @@
 /** Whether the best match is taken, asked back about, or turned away. */
 import type { Match } from './match.ts';
 
-/** Set by trying on labelled lines: higher asks back more often and is wrong less often. */
-export const bounds = { sure: 2.2, lead: 0.8, choice: 1.2, near: 2.6, choices: 3 };
+/** Set by trying on labelled lines: higher asks back more often and is wrong less often. Wording alone, without an idea, has to be surer. */
+export const bounds = { sure: 2.2, sureByWording: 4, lead: 0.8, choice: 1.2, near: 2.6, choices: 3 };
 
 export interface Decision {
   readonly taken: readonly Match[];
@@ -16,7 +16,9 @@ export const decide = (matches: readonly Match[]): Decision => {
   const nearest = matches.slice(0, bounds.choices).map((match) => match.topic.id);
   if (best === undefined || best.score < bounds.choice) return { taken: [], sure: false, nearest };
   const next = matches[1]?.score ?? Number.NEGATIVE_INFINITY;
-  const sure = best.score >= bounds.sure && best.score - next >= bounds.lead;
+  const isCarried = best.evidence.some((each) => each.weight > 0 && each.idea !== 'wording');
+  const enough = isCarried ? bounds.sure : bounds.sureByWording;
+  const sure = best.score >= enough && best.score - next >= bounds.lead;
   const taken = matches
     .filter((match) => match.score >= bounds.choice && match.score >= best.score - bounds.near)
     .slice(0, bounds.choices);

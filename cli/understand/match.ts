@@ -22,8 +22,8 @@ export const part = {
   told: 1.5,
   unexplained: 2.2,
   /** Against every topic, for a word that stands in no rule file. */
-  strange: 0.5,
-  mostStrange: 4,
+  strange: 0.4,
+  mostStrange: 3,
   /** A line with more features than this is damped, since it has more chances to look like anything. */
   long: 24,
 };

@@ -43,7 +43,16 @@ const dayOfAge = (line: Line, about: About): Day | null => {
   return day === null || day > about.today ? null : day;
 };
 
-const namesDay = (words: string, line: Line, about: About): Settled => {
+/** The line without the day of a hatch, which is not the day on which the chicks came. */
+const withoutHatch = (line: Line): Line => {
+  const at = line.tokens.findIndex((token) => token.word === 'hatched' || token.word === 'hatch');
+  const hatch =
+    at < 0 ? undefined : spansOf(line.spans, 'day').find((span) => span.from > at && span.from - at <= 3);
+  return hatch === undefined ? line : { ...line, spans: line.spans.filter((span) => span !== hatch) };
+};
+
+const namesDay = (words: string, whole: Line, about: About): Settled => {
+  const line = withoutHatch(whole);
   const settled = settleDays(words, line, leanOf(line));
   return settled.on === null && settled.since === null ? { ...settled, on: dayOfAge(line, about) } : settled;
 };

@@ -2,18 +2,18 @@
 import { completeDraft } from './complete.ts';
 import { decide } from './decide.ts';
 import { findAll, type Grounds, type Line } from './find/all.ts';
-import { followUp } from './follow-up.ts';
 import { weighForm } from './form.ts';
 import { type Lexicon, makeLexicon, readTokens } from './lexicon.ts';
-import { type Match, matchTopics } from './match.ts';
+import type { Match } from './match.ts';
+import { rankTopics, rankWithBefore } from './rank.ts';
 import { readFollowUp, readQuestion, readRecord } from './read.ts';
 import { type Clause, cutClauses, splitTold } from './split.ts';
-import { tell } from './tell.ts';
+import type { ToldDraft } from './tell.ts';
 import { mostCharacters } from './tokens.ts';
 import type { About, Heard, Reading } from './types.ts';
 
-/** How a finished or a lacking draft counts for its kind; set by trying on labelled lines. */
-const draftWeight = { whole: 0.7, lacks: -0.9, judged: 6 };
+/** A line asked more plainly than this does not answer the field that was asked for. */
+const plainlyAsked = 1;
 
 const groundsOf = (about: About, lexicon: Lexicon): Grounds => ({
   today: about.today,
@@ -24,23 +24,6 @@ const groundsOf = (about: About, lexicon: Lexicon): Grounds => ({
   index: lexicon.index,
 });
 
-/** A record that can be made whole from the words is likelier meant than one that cannot. */
-const judgeDrafts = (matches: readonly Match[], words: string, line: Line, about: About): readonly Match[] =>
-  matches
-    .map((match, rank): Match => {
-      if (match.topic.family !== 'tell' || rank >= draftWeight.judged) return match;
-      const told = tell(match.topic.id.slice('tell:'.length), words, line, about, null);
-      const lacks = told?.draft.missing.filter((name) => name !== 'group').length ?? 1;
-      const weight = lacks === 0 ? draftWeight.whole : lacks * draftWeight.lacks;
-      const idea = lacks === 0 ? 'a whole record' : 'parts of the record missing';
-      return {
-        ...match,
-        score: match.score + weight,
-        evidence: [...match.evidence, { idea, words: '', weight }],
-      };
-    })
-    .sort((one, other) => other.score - one.score || (one.topic.id < other.topic.id ? -1 : 1));
-
 const outside = (words: string, nearest: readonly string[]): Heard => ({
   words,
   readings: [],
@@ -49,13 +32,8 @@ const outside = (words: string, nearest: readonly string[]): Heard => ({
 });
 
 /** The reading that fills the field asked for in the last turn, if this line does. */
-const answerAsked = (
-  words: string,
-  about: About,
-  find: (words: string) => Line,
-  form: number,
-): Heard | null => {
-  const done = form > 1 ? null : completeDraft(words, about, find);
+const answerAsked = (words: string, about: About, find: (words: string) => Line): Heard | null => {
+  const done = completeDraft(words, about, find);
   if (done === null) return null;
   const reading: Reading = {
     topic: `tell:${done.draft.kind}`,
@@ -73,6 +51,10 @@ const answerAsked = (
   return { words, readings: [reading], sure: true, nearest: [] };
 };
 
+/** Several records in one breath, each whole but perhaps for its group, leave no doubt about what is told. */
+const isPlainlySeveral = (several: readonly ToldDraft[] | null): boolean =>
+  several?.every((each) => each.draft.missing.every((name) => name === 'group')) ?? false;
+
 /**
  * Understands one line. Pure: the same words about the same things are always heard alike, and nothing is thrown.
  * Hand on a lexicon made once by `makeLexicon(about.book)` when many lines are to be heard.
@@ -87,46 +69,36 @@ export const understand = (
   const find = (text: string): Line => findAll(readTokens(text, lexicon, names), grounds);
   const line = find(words);
   if (line.tokens.every((token) => token.isMark)) return outside(words, []);
-  const form = weighForm(line);
+  const rank = (text: string, own: Line): readonly Match[] => rankTopics(text, own, about, lexicon, find);
+  const { ranked, follows } = rankWithBefore(rank(words, line), line, about, lexicon);
+  const decision = decide(ranked);
+
+  const isElse = decision.sure && decision.taken[0]?.topic.family !== 'tell';
+  const mayAnswer = about.asking !== null && !isElse && weighForm(line) <= plainlyAsked;
+  const answered = mayAnswer ? answerAsked(words, about, find) : null;
+  if (answered !== null) return answered;
+
   const readClause = (text: string): Clause => {
     const own = find(text);
-    const at = weighForm(own);
-    return {
-      words: text,
-      line: own,
-      matches: judgeDrafts(matchTopics(text, own, at, lexicon), text, own, about),
-    };
+    return { words: text, line: own, matches: rank(text, own) };
   };
-  const matches = judgeDrafts(matchTopics(words, line, form, lexicon), words, line, about);
-  const follows = followUp(line, about.before, lexicon);
-  const ranked = (
-    follows === null
-      ? matches
-      : [
-          follows,
-          ...matches.filter((match) => match.topic.id !== follows.topic.id || match.score > follows.score),
-        ]
-  ).toSorted((one, other) => other.score - one.score);
-  const decision = decide(ranked);
-  const surelyElse = decision.sure && decision.taken[0]?.topic.family !== 'tell';
-  const asked = about.asking === null || surelyElse ? null : answerAsked(words, about, find, form);
-  if (asked !== null) return asked;
+  const isTold = decision.taken[0]?.topic.family === 'tell';
+  const several = isTold ? splitTold(cutClauses(words, line.tokens), readClause, about) : null;
   const last = about.before?.readings[0];
   const cut = words.length > mostCharacters ? [`only the first ${mostCharacters} characters were read`] : [];
-  const readings = decision.taken.map((match, rank): Reading => {
+  const readings = decision.taken.map((match, at): Reading => {
     const own =
       match.topic.family === 'tell'
-        ? readRecord(
-            match,
-            words,
-            line,
-            about,
-            rank === 0 ? splitTold(cutClauses(words, line.tokens), readClause, about) : null,
-          )
+        ? readRecord(match, words, line, about, at === 0 ? several : null)
         : match === follows && last !== undefined
           ? readFollowUp(match, words, line, about, last)
           : readQuestion(match, words, line, about);
     return { ...own, assumed: [...own.assumed, ...cut] };
   });
-  return { words, readings, sure: decision.sure, nearest: decision.nearest };
+  return {
+    words,
+    readings,
+    sure: decision.sure || isPlainlySeveral(several),
+    nearest: decision.nearest,
+  };
 };

@@ -53,6 +53,22 @@ const resultsOf = (
   return results;
 };
 
+/** A group that is not there (yet) on that day: nothing can be said of it, and nothing is asked about it either. */
+const absentPart = (group: string): Part => ({
+  group,
+  verdict: 'cannot-say',
+  rule: null,
+  headline: null,
+  reasons: [],
+  unknown: [],
+  cautions: [],
+  remarks: [],
+  steps: [],
+  when: null,
+  turnsOn: [],
+  unless: [],
+});
+
 const numbered = (parts: readonly Answered['part'][]): Part[] => {
   let n = 0;
   return parts.map((part) => ({
@@ -87,8 +103,10 @@ export const answer = async (world: World, request: Request, deep = true): Promi
         : concernedGroups(world, question, on);
   const rules = rulesOf(world.book, question.id);
   const lookAhead = deep ? Number(workingsOn(world, on, null, []).step('look-ahead', null).value) : 0;
+  const isHere = (name: string | null): boolean => world.state.groups.some((group) => group.name === name);
+  const absent = groups.flatMap((group) => (group === null || isHere(group) ? [] : [absentPart(group)]));
   const answered: Answered[] = [];
-  for (const group of groups) {
+  for (const group of groups.filter((each) => each === null || isHere(each))) {
     answered.push(
       await answerPart(world, {
         question,
@@ -108,7 +126,7 @@ export const answer = async (world: World, request: Request, deep = true): Promi
   return {
     request,
     question: question.id,
-    parts,
+    parts: [...parts, ...absent],
     results,
     assumed: assumedIn(steps),
     workings: steps,

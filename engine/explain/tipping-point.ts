@@ -33,7 +33,8 @@ export const turningValues = (
     return typeof left === 'number' && typeof right === 'number' ? [right + side * step] : [];
   if (typeof left === 'boolean') return [!left];
   if (typeof left === 'number') {
-    return typeof right === 'number' ? [outcome === 'held' ? right + step : right] : [];
+    const isSame = (outcome === 'held') === (leaf.operator === 'is');
+    return typeof right === 'number' ? [isSame ? right + step : right] : [];
   }
   return choices.filter((each) => each !== left);
 };

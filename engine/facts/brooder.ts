@@ -127,24 +127,28 @@ export const brooderFacts = [
     compute: (read) => heatlessAt(read, read.number('age'), read.yes('feathered')),
   }),
   defineFact({
-    id: 'lamps-needed',
+    id: 'lamps-for-night',
     unit: 'lamp',
-    needs: ['alive', 'place', 'heat-is-off'],
-    wants: ['surroundings', 'brooder-target'],
+    needs: ['alive', 'surroundings', 'brooder-target'],
     figures: ['brooder/chicks-per-lamp', 'brooder/least-lamps'],
     compute: (read) => {
       const birds = read.number('alive');
-      if (birds <= 0 || read.text('place') !== 'brooder' || read.yes('heat-is-off')) return 0;
-      const around = read.maybe('surroundings');
-      const target = read.maybe('brooder-target');
-      if (typeof around !== 'number' || typeof target !== 'number') return undefined;
-      if (around >= target) return 0;
+      if (birds <= 0 || read.number('surroundings') >= read.number('brooder-target')) return 0;
       read.assume('lamps-of-250-watts');
       return Math.max(
         Math.ceil(birds / read.figure('brooder/chicks-per-lamp')),
         read.figure('brooder/least-lamps'),
       );
     },
+  }),
+  defineFact({
+    id: 'lamps-needed',
+    unit: 'lamp',
+    needs: ['place', 'heat-is-off'],
+    wants: ['lamps-for-night'],
+    // With the heat off no night has to be known.
+    compute: (read) =>
+      read.text('place') !== 'brooder' || read.yes('heat-is-off') ? 0 : read.maybe('lamps-for-night'),
   }),
   defineFact({
     id: 'heat-off-on',

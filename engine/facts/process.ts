@@ -17,7 +17,8 @@ const dayReached = (read: Reader, curve: Curve, ends: number): Day | undefined =
 };
 
 /** Carcass of one bird at an age, kg. */
-const carcassAt = (read: Reader, age: number): number => flockPace(read).middle(age) * read.number('dressing-share');
+const carcassAt = (read: Reader, age: number): number =>
+  flockPace(read).middle(age) * read.number('dressing-share');
 
 export const processFacts = [
   defineFact({

@@ -7,46 +7,53 @@ import { betaBinomialTail, binomialTail } from './sums/count-tails.ts';
 const patternAt = (read: Reader, days: number): number =>
   read.figure('losses/pattern', [read.text('kind'), Math.max(0, days)]);
 
-/** The day on which the last bird of a finished group left. */
-const lastExit = (read: Reader): Day => {
+/** How much of the eight weeks' losses is usually behind birds of the group that left on a day, counted from their arrival. */
+const behind = (read: Reader): ((day: Day) => number) => {
   const { group } = read;
-  const exits = [...group.losses, ...group.processed].map((each) => each.on);
-  return exits.sort().at(-1) ?? group.arrived;
+  const before = patternAt(read, daysBetween(group.hatched, group.arrived));
+  // A day counts whole: a bird found in the morning and one found at night are lost on the same day.
+  return (day) => Math.max(0, patternAt(read, daysBetween(group.hatched, day) + 1) - before);
 };
 
 export const usualLossFacts = [
   defineFact({
     id: 'loss-exposure',
     unit: 'ratio',
-    needs: ['kind', 'alive', 'arrived-alive'],
+    needs: ['kind', 'arrived-alive'],
     figures: ['losses/pattern'],
     compute: (read) => {
       const { group } = read;
-      const ageOn = (day: Day): number => daysBetween(group.hatched, day);
-      const before = patternAt(read, ageOn(group.arrived));
-      // A day counts whole: a bird found in the morning and one found at night are lost on the same day.
-      const through = (day: Day): number => patternAt(read, ageOn(day) + 1) - before;
       const birds = read.number('arrived-alive');
       if (birds <= 0) return undefined;
       read.from(...group.processed);
+      const until = behind(read);
       const left = group.processed.reduce((sum, each) => sum + each.count, 0);
-      const stayed = Math.max(0, birds - left) * through(read.number('alive') > 0 ? read.on : lastExit(read));
-      return (group.processed.reduce((sum, each) => sum + each.count * through(each.on), 0) + stayed) / birds;
+      const processed = group.processed.reduce((sum, each) => sum + each.count * until(each.on), 0);
+      return (processed + Math.max(0, birds - left) * until(read.on)) / birds;
+    },
+  }),
+  defineFact({
+    id: 'birds-that-tell',
+    unit: 'bird',
+    needs: ['kind', 'alive', 'lost'],
+    figures: ['losses/pattern'],
+    compute: (read) => {
+      if (read.number('alive') > 0) return 0;
+      read.from(...read.group.processed);
+      const until = behind(read);
+      // A lost bird tells as much as one that lived its eight weeks, so that one early disaster is not taken for a rate.
+      return read.group.processed.reduce(
+        (sum, each) => sum + each.count * until(each.on),
+        read.number('lost'),
+      );
     },
   }),
   defineFact({
     id: 'past-exposure',
     unit: 'bird',
     per: 'flock',
-    each: ['alive', 'arrived-alive', 'loss-exposure'],
-    compute: (read) => {
-      const birds = read.each('arrived-alive');
-      const exposure = read.each('loss-exposure');
-      return read.each('alive').reduce((sum, each, index) => {
-        const worth = Number(birds[index]?.value ?? 0) * Number(exposure[index]?.value ?? 0);
-        return Number(each.value ?? 0) > 0 ? sum : sum + worth;
-      }, 0);
-    },
+    each: ['birds-that-tell'],
+    compute: (read) => read.each('birds-that-tell').reduce((sum, each) => sum + Number(each.value ?? 0), 0),
   }),
   defineFact({
     id: 'past-losses',
@@ -68,11 +75,13 @@ export const usualLossFacts = [
     unit: 'ratio',
     per: 'flock',
     needs: ['past-exposure', 'past-losses'],
-    figures: ['losses/total-share', 'losses/table-counts-as'],
+    figures: ['losses/total-share', 'losses/table-counts-as', 'losses/most-usual'],
     compute: (read) => {
       const weight = read.figure('losses/table-counts-as');
       const lost = weight * read.figure('losses/total-share') + read.number('past-losses');
-      return lost / (weight + read.number('past-exposure'));
+      const rate = lost / (weight + read.number('past-exposure'));
+      // A keeper's own figure may lie above it; past disasters may not.
+      return Math.min(rate, Math.max(read.figure('losses/most-usual'), read.figure('losses/total-share')));
     },
   }),
   defineFact({

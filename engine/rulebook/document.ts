@@ -22,6 +22,7 @@ export interface RuleDocument {
 
 /** Deeper nesting than any rule needs is refused, so that a hostile file cannot exhaust the stack. */
 const deepest = 40;
+const mostAliases = 20;
 
 /** How deep a text nests, by what its lines begin with or by brackets open at once. It is looked at before parsing, which recurses. */
 const depthOf = (text: string): number => {
@@ -73,23 +74,26 @@ export const readDocument = ({ file, text }: RuleFile): RuleDocument => {
   const placeUnder = (path: Path): Place => {
     if (path.length === 0) return top;
     const node = nodeAt(path);
-    const place = isScalar(node) ? placeOfNode(node) : isNode(node) ? placeOfKey(path) : undefined;
-    return place ?? placeUnder(path.slice(0, -1));
+    if (isScalar(node)) return placeOfNode(node) ?? top;
+    if (!isCollection(node)) return placeUnder(path.slice(0, -1));
+    const start = node.range?.[0] ?? 0;
+    return placeOfKey(path) ?? placeOf(start, start + 1);
   };
   const faults = document.errors.map((error) =>
     problem(placeOf(...error.pos), 'not-yaml', { says: error.code }),
   );
-  // An alias can unfold a small file into a huge one, or into itself; no rule needs one.
+  // An alias may stand for something once said above; never for itself or for nothing, nor often enough to unfold into much.
+  let aliases = 0;
   visit(document, {
-    Alias: (_, alias) => {
-      faults.push(problem(placeOfNode(alias) ?? top, 'alias', { found: alias.source }));
+    Alias: (_, alias, within) => {
+      aliases += 1;
+      const isInside = within.some((node) => isNode(node) && 'anchor' in node && node.anchor === alias.source);
+      if (isInside || aliases > mostAliases || alias.resolve(document) === undefined)
+        faults.push(problem(placeOfNode(alias) ?? top, 'wrong-alias', { found: alias.source }));
     },
   });
   const shapeless = safe && !isCollection(document.contents) && faults.length === 0;
-  const extra =
-    shapeless || !safe
-      ? [problem(top, safe ? 'empty-file' : 'too-deep', {})]
-      : [];
+  const extra = shapeless || !safe ? [problem(top, safe ? 'empty-file' : 'too-deep', {})] : [];
   const good = faults.length === 0 && extra.length === 0;
   return {
     file,

@@ -4,9 +4,10 @@ import type { Figure, FigureTable, FigureUse, FigureValue, OwnFigure, Value } fr
 
 /** The value in force on a day: the last whose `from` is not later; the first for days before all of them. */
 export const inForce = (figure: Figure, on: Day): FigureValue => {
-  const [first, ...rest] = figure.values;
-  if (first === undefined) throw new Error(`figure ${figure.id} has no values`);
-  return rest.reduce((best, each) => (each.from <= on && each.from >= best.from ? each : best), first);
+  const values = figure.values.toSorted((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
+  const current = values.findLast((each) => each.from <= on) ?? values[0];
+  if (current === undefined) throw new Error(`figure ${figure.id} has no values`);
+  return current;
 };
 
 const stepIn = (keys: readonly number[], at: number): number | undefined => {

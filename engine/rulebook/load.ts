@@ -7,7 +7,8 @@ import type { Problem } from '../problem.ts';
 import type { FactWords, Figure, Question, RecordWords, Rule, Rulebook, Source } from '../types.ts';
 import { checkRulebook, type Known } from './checks/index.ts';
 import { type RuleDocument, type RuleFile, readDocument } from './document.ts';
-import { figureFrom, questionFrom, recordFrom, ruleFrom, shaped, unitsFrom } from './parse.ts';
+import { figureFrom, questionFrom, recordFrom, ruleFrom, unitsFrom } from './parse.ts';
+import { shaped } from './shaped.ts';
 import * as shapes from './shapes.ts';
 
 /** Every rule file below a folder, in the order of their paths; names that start with `_` are templates and left out. */
@@ -87,7 +88,11 @@ export const buildRulebook = (
   for (const [topic, entries] of Object.entries(topics)) {
     for (const [id, data] of Object.entries(entries)) {
       const document = documents.get(`fact:${topic}`);
-      if (document !== undefined) documents.set(`words:${id}`, document);
+      if (document === undefined) continue;
+      const before = documents.get(`words:${id}`);
+      if (before !== undefined)
+        problems.push(document.problemAtKey([id], 'words-twice', { found: id, file: before.file }));
+      documents.set(`words:${id}`, document);
       factWords.push([
         id,
         {

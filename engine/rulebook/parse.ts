@@ -1,9 +1,6 @@
-/** Rule documents → the parts of a rulebook, each checked against its strict shape. */
-import { closest, distance } from 'fastest-levenshtein';
+/** Data of the right shape → the parts of a rulebook. */
 import type { z } from 'zod';
-import type { Problem } from '../problem.ts';
 import type { Condition, Figure, FigureTable, Question, RecordWords, Rule, Units } from '../types.ts';
-import type { RuleDocument } from './document.ts';
 import type {
   ConditionShape,
   figureShape,
@@ -12,54 +9,6 @@ import type {
   ruleShape,
   unitsShape,
 } from './shapes.ts';
-
-const keysOf = (schema: z.ZodType): string[] =>
-  'shape' in schema && typeof schema.shape === 'object' && schema.shape !== null
-    ? Object.keys(schema.shape)
-    : [];
-
-/** The known word nearest to a misspelt one, or nothing when none is near. */
-export const nearest = (word: string, known: readonly string[]): string | undefined => {
-  if (known.length === 0) return undefined;
-  const best = closest(word, known as string[]);
-  return distance(word, best) <= Math.max(2, word.length / 3) ? best : undefined;
-};
-
-const problemsOf = (document: RuleDocument, schema: z.ZodType, error: z.ZodError): Problem[] =>
-  error.issues.flatMap((issue): Problem[] => {
-    const path = issue.path as (string | number)[];
-    if (issue.code === 'unrecognized_keys') {
-      const known = path.length === 0 ? keysOf(schema) : [];
-      return issue.keys.map((key) => {
-        const suggestion = nearest(key, known);
-        return document.problemAt([...path, key], 'unknown-key', {
-          found: key,
-          ...(known.length > 0 ? { wants: known } : {}),
-          ...(suggestion === undefined ? {} : { suggestion }),
-        });
-      });
-    }
-    const missing =
-      issue.code === 'invalid_type' && issue.input === undefined && /undefined/.test(issue.message);
-    return [
-      document.problemAt(path, missing ? 'missing-key' : 'wrong-shape', {
-        key: path.join('.'),
-        wants: issue.message,
-      }),
-    ];
-  });
-
-/** Checks a document's data against a shape: the data, or the problems with their places. */
-export const shaped = <T>(
-  document: RuleDocument,
-  schema: z.ZodType<T>,
-): { readonly data: T | undefined; readonly problems: readonly Problem[] } => {
-  if (document.data === undefined) return { data: undefined, problems: document.problems };
-  const result = schema.safeParse(document.data);
-  return result.success
-    ? { data: result.data, problems: document.problems }
-    : { data: undefined, problems: [...document.problems, ...problemsOf(document, schema, result.error)] };
-};
 
 export const unitsFrom = (data: z.infer<typeof unitsShape>): Units => {
   const list = Object.entries(data.units).map(([id, unit]) => ({

@@ -1,12 +1,13 @@
 /** The strict shapes of the rule files: what each kind of file may hold. An unknown key is a problem. */
 import { z } from 'zod';
+import { isDay } from '../day.ts';
 
 const kebab = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'wants lower-case words joined by hyphens');
 const path = z.string().regex(/^[a-z0-9-]+(\/[a-z0-9-]+)*$/, 'wants an id such as heat/lowest-night');
 const day = z
   .union([z.string(), z.number()])
   .transform(String)
-  .pipe(z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'wants a day as YYYY-MM-DD'));
+  .pipe(z.string().refine(isDay, 'wants a day of the calendar as YYYY-MM-DD'));
 const weights = z.record(z.string(), z.number());
 const texts = z.array(z.string());
 
@@ -30,13 +31,18 @@ export const figureShape = z.strictObject({
     .optional(),
   values: z
     .array(
-      z.strictObject({
-        from: day,
-        source: path,
-        value: z.number().optional(),
-        table: table.optional(),
-        note: z.string().optional(),
-      }),
+      z
+        .strictObject({
+          from: day,
+          source: path,
+          value: z.number().optional(),
+          table: table.optional(),
+          note: z.string().optional(),
+        })
+        .refine(
+          (each) => (each.value === undefined) !== (each.table === undefined),
+          'wants a value or a table',
+        ),
     )
     .min(1),
 });

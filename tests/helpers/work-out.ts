@@ -36,3 +36,7 @@ export const workOut = (state: State, on = state.on, supposing: readonly Supposi
 /** What one fact comes to in base units; null when unknown. */
 export const worth = (state: State, fact: string, on = state.on, group: string | null = 'whites') =>
   workOut(state, on).step(fact, group).value;
+
+/** What one fact comes to over a span that ends on a day, that day included. */
+export const worthUntil = (state: State, fact: string, until: string, group: string | null = 'whites') =>
+  openWorkings({ state, book: bookForTests, facts: allFacts, on: state.on, until, supposing: [] }).step(fact, group).value;

@@ -12,7 +12,8 @@ const planned = (weeks: number, given: Partial<Group>): number =>
   Number(week(weeks, given).step('table-weight', 'whites').value) * 1000;
 
 /** The curve named after Gompertz, W = A·exp(−exp(−B·(t − T))). */
-const gompertz = (a: number, b: number, t: number) => (day: number) => a * Math.exp(-Math.exp(-b * (day - t)));
+const gompertz = (a: number, b: number, t: number) => (day: number) =>
+  a * Math.exp(-Math.exp(-b * (day - t)));
 
 describe('fast birds: Poultry CRC, nutrition requirements of meat chickens, table 1 (published), times 0.82 (derived)', () => {
   test.each([
@@ -109,7 +110,13 @@ describe('common practice (no source): modest home batches', () => {
     const share = alive / (planned(weeks, { kind }) / 1000);
     const weighings = [3, 2, 1].map((before) => {
       const age = day - before * 7;
-      return { on: addDays(hatched, age), line: age, mean: (planned(age / 7, { kind }) / 1000) * share, count: 5, spread: null };
+      return {
+        on: addDays(hatched, age),
+        line: age,
+        mean: (planned(age / 7, { kind }) / 1000) * share,
+        count: 5,
+        spread: null,
+      };
     });
     const live = Number(week(weeks, { kind, weighings }).step('live-weight', 'whites').value);
     expect(Math.abs(live / alive - 1)).toBeLessThan(0.05);

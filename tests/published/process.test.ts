@@ -6,7 +6,11 @@ import { group, stateOf } from '../helpers/state-of.ts';
 import { workOut, worth } from '../helpers/work-out.ts';
 
 const pound = 0.45359237;
-const live = (pounds: number): Supposition => ({ what: { fact: 'live-weight' }, value: pounds * pound, adds: false });
+const live = (pounds: number): Supposition => ({
+  what: { fact: 'live-weight' },
+  value: pounds * pound,
+  adds: false,
+});
 
 describe('6.5 lb alive', () => {
   test.each([
@@ -25,7 +29,9 @@ describe('a carcass of 5 lb', () => {
     ['slow', 7.35],
   ])('%s: ready at %f lb alive', (kind, alive) => {
     const settings = {
-      'wanted-carcass': [{ what: 'wanted-carcass', value: 5 * pound, on: '2026-05-02', line: 2, size: null, said: '5 lb' }],
+      'wanted-carcass': [
+        { what: 'wanted-carcass', value: 5 * pound, on: '2026-05-02', line: 2, size: null, said: '5 lb' },
+      ],
     };
     const state = stateOf({ on: '2026-06-20', groups: [group({ kind })], settings });
     const isReady = (pounds: number): boolean => {
@@ -40,7 +46,9 @@ describe('a carcass of 5 lb', () => {
 
 test('fast birds in trials dressed to 4.71 lb (PNW 665, mean of five years); the plan line is there in the ninth week', () => {
   const settings = {
-    'wanted-carcass': [{ what: 'wanted-carcass', value: 4.71 * pound, on: '2026-05-02', line: 2, size: null, said: '' }],
+    'wanted-carcass': [
+      { what: 'wanted-carcass', value: 4.71 * pound, on: '2026-05-02', line: 2, size: null, said: '' },
+    ],
   };
   const ready = String(worth(stateOf({ settings }), 'ready-on'));
   expect(ready >= addDays('2026-05-01', 56) && ready <= addDays('2026-05-01', 63)).toBe(true);

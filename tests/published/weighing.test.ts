@@ -29,7 +29,8 @@ describe('birds for 5 % either side, 95 % sure (derived)', () => {
   });
 
   test('is what a keeper of 60 is told: 17 of a mixed flock, 13 of one sex', () => {
-    const told = (sexes: 'mixed' | 'pullets') => worth(stateOf({ groups: [group({ boxed: 60, sexes })] }), 'birds-to-weigh');
+    const told = (sexes: 'mixed' | 'pullets') =>
+      worth(stateOf({ groups: [group({ boxed: 60, sexes })] }), 'birds-to-weigh');
     expect([told('mixed'), told('pullets')]).toEqual([17, 13]);
   });
 });

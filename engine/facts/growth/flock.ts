@@ -31,7 +31,8 @@ const aliveBefore = (group: Group, day: Day): number =>
 
 /** How far flocks lie from their plan line before any is weighed; a kind nobody described may lie much further. */
 const spreadBefore = (read: Reader): number => {
-  const isDescribed = read.text('growth-line') !== 'own' || settingNumber(read, 'own-kind-weight') !== undefined;
+  const isDescribed =
+    read.text('growth-line') !== 'own' || settingNumber(read, 'own-kind-weight') !== undefined;
   return read.figure(isDescribed ? 'growth/between-flocks' : 'growth/undescribed-kind');
 };
 

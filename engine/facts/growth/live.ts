@@ -14,7 +14,14 @@ export interface Pace {
 }
 
 /** What a fact must declare to use `flockPace`. */
-export const paceNeeds = ['age', 'weighed', 'live-weight', 'table-weight', 'flock-ratio-spread', ...planNeeds];
+export const paceNeeds = [
+  'age',
+  'weighed',
+  'live-weight',
+  'table-weight',
+  'flock-ratio-spread',
+  ...planNeeds,
+];
 export const paceFigures = [...planFigures, 'growth/drift', 'growth/range-certainty'];
 
 const rangeWidth = (read: Reader): number => halfWidth(read.figure('growth/range-certainty'));
@@ -27,7 +34,8 @@ export const flockPace = (read: Reader): Pace => {
   // Without a weighing the spread is that of flocks at any age; after one, what it said grows stale.
   const drift = read.yes('weighed') ? driftADay(read) : 0;
   const width = rangeWidth(read);
-  const factor = (age: number): number => Math.exp(width * Math.sqrt(Math.max(0, now + drift * (age - read.number('age')))));
+  const factor = (age: number): number =>
+    Math.exp(width * Math.sqrt(Math.max(0, now + drift * (age - read.number('age')))));
   const middle: Curve = (age) => plan(age) * ratio;
   const [, lastWeek] = read.spanOf('growth/derived-weight', [read.text('growth-line')]);
   return {
@@ -53,13 +61,15 @@ export const liveFacts = [
     unit: 'kg',
     needs: ['live-weight', 'flock-ratio-spread'],
     figures: ['growth/range-certainty'],
-    compute: (read) => read.number('live-weight') * Math.exp(-rangeWidth(read) * read.number('flock-ratio-spread')),
+    compute: (read) =>
+      read.number('live-weight') * Math.exp(-rangeWidth(read) * read.number('flock-ratio-spread')),
   }),
   defineFact({
     id: 'live-weight-high',
     unit: 'kg',
     needs: ['live-weight', 'flock-ratio-spread'],
     figures: ['growth/range-certainty'],
-    compute: (read) => read.number('live-weight') * Math.exp(rangeWidth(read) * read.number('flock-ratio-spread')),
+    compute: (read) =>
+      read.number('live-weight') * Math.exp(rangeWidth(read) * read.number('flock-ratio-spread')),
   }),
 ];

@@ -9,7 +9,12 @@ export type Curve = (age: number) => number;
 
 /** What a fact must declare to use `planCurve`. */
 export const planNeeds = ['growth-line', 'sexes'];
-export const planFigures = ['growth/published-weight', 'growth/derived-weight', 'growth/sex-gap', 'growth/plan-share'];
+export const planFigures = [
+  'growth/published-weight',
+  'growth/derived-weight',
+  'growth/sex-gap',
+  'growth/plan-share',
+];
 
 /** The row for kinds that the tables do not have. */
 const ownLine = 'own';
@@ -20,15 +25,22 @@ const derived = 'growth/derived-weight';
 
 /**
  * A table of weights by week as a line smooth in the logarithm, so that early growth by the share is not flattened.
- * It is read at `now` (age in days) first, so that the weight on record as used is today's.
+ * Drawn when it is first asked for, since the line beyond a published table often never is, and read at `now` (age in
+ * days) first, so that the weight on record as used is today's.
  */
 const weekly = (read: Reader, id: string, branch: readonly string[], now: number): Curve => {
-  const at = read.along(id, branch);
-  at(now / daysInWeek);
-  const [first, last] = read.spanOf(id, branch);
-  const weeks = Array.from({ length: last - first + 1 }, (_, index) => first + index);
-  const line = smoothLine(weeks.map((week) => [week * daysInWeek, Math.log(at(week))]));
-  return (age) => Math.exp(line(age));
+  const draw = (): Curve => {
+    const at = read.along(id, branch);
+    at(now / daysInWeek);
+    const [first, last] = read.spanOf(id, branch);
+    const weeks = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+    return smoothLine(weeks.map((week) => [week * daysInWeek, Math.log(at(week))]));
+  };
+  let line: Curve | undefined;
+  return (age) => {
+    line ??= draw();
+    return Math.exp(line(age));
+  };
 };
 
 /** Published weights as far as they go, then the derived line's growth. */
@@ -60,7 +72,9 @@ const describedShare = (read: Reader, line: string, shape: Curve): number => {
 export const planCurveFor = (read: Reader, line: string, sexes: string, now = 0): Curve => {
   const shape = weekly(read, derived, [line], now);
   const isPublished = read.maybeFigure(published, [line, sexes, Math.max(0, now / daysInWeek)]) !== undefined;
-  const potential = isPublished ? publishedCurve(read, [line, sexes], now, shape) : derivedCurve(read, sexes, shape);
+  const potential = isPublished
+    ? publishedCurve(read, [line, sexes], now, shape)
+    : derivedCurve(read, sexes, shape);
   const share = read.along('growth/plan-share', [line]);
   const described = describedShare(read, line, shape);
   return (age) => {
@@ -82,7 +96,9 @@ export const planFacts = [
     compute: (read) => {
       const kind = read.text('kind');
       if (kind !== ownLine && read.maybeFigure(derived, [kind, 0]) !== undefined) return kind;
-      const isDescribed = settingNumber(read, 'own-kind-weight') !== undefined && settingNumber(read, 'own-kind-age') !== undefined;
+      const isDescribed =
+        settingNumber(read, 'own-kind-weight') !== undefined &&
+        settingNumber(read, 'own-kind-age') !== undefined;
       if (!isDescribed && read.group.weighings.length === 0) return undefined;
       read.assume(isDescribed ? 'own-kind-shape' : 'own-kind-by-weighing');
       return ownLine;

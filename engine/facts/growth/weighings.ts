@@ -17,7 +17,8 @@ export interface WeighingDay extends Sample, FromEntry {
 export const weighingDays = (group: Group): readonly WeighingDay[] => {
   const days = new Map<string, Weighing[]>();
   // A scale read as nothing is no weight, and has no logarithm.
-  for (const each of group.weighings.filter(({ mean }) => mean > 0)) days.set(each.on, [...(days.get(each.on) ?? []), each]);
+  for (const each of group.weighings.filter(({ mean }) => mean > 0))
+    days.set(each.on, [...(days.get(each.on) ?? []), each]);
   return [...days]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([on, entries]) => ({

@@ -46,21 +46,31 @@ export const followLevel = (readings: readonly Reading[], wandering: Wandering):
   for (const reading of readings) {
     const last = beliefs.at(-1);
     const before: Level =
-      last === undefined ? wandering : { level: last.level, variance: last.variance + wandering.drift * (reading.at - last.at) };
+      last === undefined
+        ? wandering
+        : { level: last.level, variance: last.variance + wandering.drift * (reading.at - last.at) };
     const off = reading.value - before.level;
     const odd = Math.abs(off) > wandering.gate * Math.sqrt(before.variance + reading.variance);
     const agrees = (other: Reading): boolean =>
       Math.abs(reading.value - other.value) <=
-      wandering.gate * Math.sqrt(reading.variance + other.variance + wandering.drift * (reading.at - other.at));
+      wandering.gate *
+        Math.sqrt(reading.variance + other.variance + wandering.drift * (reading.at - other.at));
     if (!odd) {
       beliefs.push({ ...update(before, reading), at: reading.at, odd });
       heldBack = undefined;
     } else if (heldBack !== undefined && agrees(heldBack)) {
-      const open: Level = { level: before.level, variance: Math.max(before.variance, wandering.variance, off ** 2) };
+      const open: Level = {
+        level: before.level,
+        variance: Math.max(before.variance, wandering.variance, off ** 2),
+      };
       beliefs.push({ ...update(update(open, heldBack), reading), at: reading.at, odd: false });
       heldBack = undefined;
     } else {
-      beliefs.push({ ...update(before, { value: reading.value, variance: reading.variance + off ** 2 }), at: reading.at, odd });
+      beliefs.push({
+        ...update(before, { value: reading.value, variance: reading.variance + off ** 2 }),
+        at: reading.at,
+        odd,
+      });
       heldBack = reading;
     }
   }

@@ -35,8 +35,15 @@ export const joinSamples = (samples: readonly Sample[]): Sample => {
 };
 
 /** A spread believed beforehand as if it had been seen in `trust` numbers, drawn toward the spreads of samples. */
-export const poolSpread = (believed: number, trust: number, seen: readonly { readonly spread: number; readonly count: number }[]): number => {
+export const poolSpread = (
+  believed: number,
+  trust: number,
+  seen: readonly { readonly spread: number; readonly count: number }[],
+): number => {
   const degrees = seen.reduce((sum, each) => sum + each.count - 1, trust);
-  const squares = seen.reduce((sum, each) => sum + (each.count - 1) * each.spread ** 2, trust * believed ** 2);
+  const squares = seen.reduce(
+    (sum, each) => sum + (each.count - 1) * each.spread ** 2,
+    trust * believed ** 2,
+  );
   return degrees > 0 ? Math.sqrt(squares / degrees) : believed;
 };

@@ -4,7 +4,11 @@
  * The first whole number from `first` to `last` for which `holds`, or undefined. `holds` must stay true once it is true,
  * so that halving finds it.
  */
-export const firstWhere = (first: number, last: number, holds: (n: number) => boolean): number | undefined => {
+export const firstWhere = (
+  first: number,
+  last: number,
+  holds: (n: number) => boolean,
+): number | undefined => {
   if (last < first || !holds(last)) return undefined;
   let low = first;
   let high = last;

@@ -1,6 +1,6 @@
 /** Every fact needs its words, and words must belong to a fact: the engine itself never talks. */
 import type { Problem } from '../../problem.ts';
-import { nearest } from '../parse.ts';
+import { nearest } from '../nearest.ts';
 import type { RulebookCheck } from './index.ts';
 
 export const factWords: RulebookCheck = ({ book, documents }, { facts }) => {
@@ -9,12 +9,10 @@ export const factWords: RulebookCheck = ({ book, documents }, { facts }) => {
     .filter((id) => !ids.includes(id))
     .flatMap((id): Problem[] => {
       const suggestion = nearest(id, ids);
-      const problem = documents
-        .get(`words:${id}`)
-        ?.problemAt([id], 'words-without-fact', {
-          found: id,
-          ...(suggestion === undefined ? {} : { suggestion }),
-        });
+      const problem = documents.get(`words:${id}`)?.problemAtKey([id], 'words-without-fact', {
+        found: id,
+        ...(suggestion === undefined ? {} : { suggestion }),
+      });
       return problem === undefined ? [] : [problem];
     });
   const wordless = ids

@@ -11,6 +11,8 @@ const faultIn = (figure: Figure, cell: number | FigureTable, depth: number): str
   if (keys.length === 0) return 'at least one row';
   if (axis.between !== 'name' && keys.some((key) => !Number.isFinite(Number(key))))
     return `number keys for ${axis.fact}`;
+  if (axis.between === 'line' && Object.values(cell).some((branch) => typeof branch !== 'number'))
+    return `numbers only along ${axis.fact}, which comes last as it runs in straight lines`;
   for (const branch of Object.values(cell)) {
     const fault = faultIn(figure, branch, depth + 1);
     if (fault !== undefined) return fault;

@@ -5,7 +5,7 @@ import type { Problem } from '../../problem.ts';
 import type { Leaf, Rulebook } from '../../types.ts';
 import { dimensionOf, unitOf } from '../../units.ts';
 import { leavesOf } from '../conditions.ts';
-import { nearest } from '../parse.ts';
+import { nearest } from '../nearest.ts';
 import type { KnownFact, RulebookCheck } from './index.ts';
 
 type Fault = { readonly key: string; readonly code: string; readonly data: Problem['data'] };

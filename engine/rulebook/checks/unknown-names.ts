@@ -2,7 +2,7 @@
 import type { Problem } from '../../problem.ts';
 import { leavesOf, placeholdersIn, wordingsOf } from '../conditions.ts';
 import type { Path } from '../document.ts';
-import { nearest } from '../parse.ts';
+import { nearest } from '../nearest.ts';
 import type { RulebookCheck } from './index.ts';
 
 /** Names that a wording may use besides facts and figures. */
@@ -16,13 +16,19 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
   const expect = (part: string, path: Path, what: string, name: string, known: readonly string[]): void => {
     if (known.includes(name)) return;
     const suggestion = nearest(name, known);
-    const found = documents
-      .get(part)
-      ?.problemAt(path, `unknown-${what}`, {
-        found: name,
-        ...(suggestion === undefined ? {} : { suggestion }),
-      });
+    const found = documents.get(part)?.problemAt(path, `unknown-${what}`, {
+      found: name,
+      ...(suggestion === undefined ? {} : { suggestion }),
+    });
     if (found !== undefined) problems.push(found);
+  };
+
+  const expectIn = (part: string, path: Path, wording: string): void => {
+    for (const name of placeholdersIn(wording)) {
+      if (alwaysThere.includes(name)) continue;
+      if (name.includes('/')) expect(part, path, 'figure', name, figureIds);
+      else expect(part, path, 'fact', name, factIds);
+    }
   };
 
   for (const figure of Object.values(book.figures)) {
@@ -48,13 +54,9 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
       if (leaf.figure !== null) expect(part, [...path, 'figure'], 'figure', leaf.figure, figureIds);
       if (leaf.other !== null) expect(part, [...path, 'other'], 'fact', leaf.other, factIds);
     }
-    for (const { text, path } of wordingsOf(rule)) {
-      for (const name of placeholdersIn(text)) {
-        if (alwaysThere.includes(name)) continue;
-        if (name.includes('/')) expect(part, path, 'figure', name, figureIds);
-        else expect(part, path, 'fact', name, factIds);
-      }
-    }
+    for (const { text, path } of wordingsOf(rule)) expectIn(part, path, text);
+    if (rule.chore !== null && rule.chore.doneBy !== null)
+      expect(part, ['chore', 'done-by'], 'record', rule.chore.doneBy, Object.keys(book.records));
   }
   for (const question of Object.values(book.questions)) {
     const part = `question:${question.id}`;
@@ -66,6 +68,12 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
     question.gathers.forEach((other, index) => {
       expect(part, ['gathers', index], 'question', other, Object.keys(book.questions));
     });
+  }
+  for (const { id, how, shown } of Object.values(book.facts)) {
+    expectIn(`words:${id}`, [id, 'how'], how);
+    if (shown === null) continue;
+    expect(`words:${id}`, [id, 'shown', 'us'], 'unit', shown.us, unitIds);
+    expect(`words:${id}`, [id, 'shown', 'metric'], 'unit', shown.metric, unitIds);
   }
   return problems;
 };

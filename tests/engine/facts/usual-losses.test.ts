@@ -76,6 +76,15 @@ describe('own past flocks', () => {
     expect(worth(atAge(10, {}, [going]), 'loss-rate')).toBeCloseTo(0.08, 12);
   });
 
+  test('of which one was lost whole do not make that usual', () => {
+    const taken = {
+      ...finished,
+      losses: [{ on: '2025-05-20', line: 41, count: 48, cause: 'fox' }],
+      processed: [],
+    };
+    expect(worth(atAge(10, {}, [taken]), 'loss-rate')).toBe(0.15);
+  });
+
   test('always leave the rate between the table and their own', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 200 }), fc.nat(200), (boxed, dead) => {

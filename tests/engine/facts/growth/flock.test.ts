@@ -49,12 +49,16 @@ describe('a flock that grows otherwise than planned', () => {
 
   test('each weighing of more birds counts for more', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 48 }), fc.double({ min: 0.6, max: 0.95, noNaN: true }), (count, share) => {
-        const few = ratio(onDay(35, weighing(35, plan(35) * share, count)));
-        const more = ratio(onDay(35, weighing(35, plan(35) * share, count + 1)));
-        expect(more).toBeLessThanOrEqual(few);
-        expect(more).toBeGreaterThanOrEqual(share);
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 48 }),
+        fc.double({ min: 0.6, max: 0.95, noNaN: true }),
+        (count, share) => {
+          const few = ratio(onDay(35, weighing(35, plan(35) * share, count)));
+          const more = ratio(onDay(35, weighing(35, plan(35) * share, count + 1)));
+          expect(more).toBeLessThanOrEqual(few);
+          expect(more).toBeGreaterThanOrEqual(share);
+        },
+      ),
     );
   });
 
@@ -63,9 +67,9 @@ describe('a flock that grows otherwise than planned', () => {
     const state = onDay(42, ...good, weighing(42, plan(42) * 0.45));
     expect(Math.abs(ratio(state) / ratio(onDay(42, ...good)) - 1)).toBeLessThan(0.03);
     expect(worth(state, 'odd-weighing')).toBe(true);
-    expect(worth(onDay(49, ...good, weighing(42, plan(42) * 0.45), weighing(49, plan(49) * 0.95)), 'odd-weighing')).toBe(
-      false,
-    );
+    expect(
+      worth(onDay(49, ...good, weighing(42, plan(42) * 0.45), weighing(49, plan(49) * 0.95)), 'odd-weighing'),
+    ).toBe(false);
   });
 
   test('a pound taken for a kilogram does not throw it, even as the first weighing', () => {
@@ -79,7 +83,8 @@ describe('a flock that grows otherwise than planned', () => {
   });
 
   test('what was weighed grows stale', () => {
-    const spread = (age: number): number => Number(worth(onDay(age, weighing(28, plan(28))), 'flock-ratio-spread'));
+    const spread = (age: number): number =>
+      Number(worth(onDay(age, weighing(28, plan(28))), 'flock-ratio-spread'));
     expect(spread(56)).toBeGreaterThan(spread(28));
     expect(spread(56) ** 2 - spread(28) ** 2).toBeCloseTo(4 * 0.04 ** 2, 9);
   });

@@ -37,7 +37,9 @@ describe('the live weight', () => {
 
   test('of a day to come is said to rest on growth as it was', () => {
     const { workings } = live(35, 14);
-    expect(workings.step('live-weight', 'whites').assumed).toEqual([{ id: 'growth-keeps-pace', group: 'whites', values: {} }]);
+    expect(workings.step('live-weight', 'whites').assumed).toEqual([
+      { id: 'growth-keeps-pace', group: 'whites', values: {} },
+    ]);
     expect(live(35).workings.step('live-weight', 'whites').assumed).toEqual([]);
   });
 });

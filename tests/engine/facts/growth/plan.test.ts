@@ -8,7 +8,9 @@ import { workOut, worth } from '../../../helpers/work-out.ts';
 const hatched = '2026-05-01';
 const planned = (age: number, given: Partial<Group> = {}, settings: State['settings'] = {}): number =>
   Number(worth(stateOf({ on: addDays(hatched, age), groups: [group(given)], settings }), 'table-weight'));
-const setting = (what: string, value: number) => ({ [what]: [{ what, value, on: hatched, line: 2, size: null, said: '' }] });
+const setting = (what: string, value: number) => ({
+  [what]: [{ what, value, on: hatched, line: 2, size: null, said: '' }],
+});
 
 const anyKind = fc.constantFrom('fast', 'medium', 'slow');
 const anySexes = fc.constantFrom<Group['sexes']>('mixed', 'cockerels', 'pullets');

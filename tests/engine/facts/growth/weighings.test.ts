@@ -3,14 +3,21 @@ import type { Weighing } from '../../../../engine/types.ts';
 import { group, stateOf } from '../../../helpers/state-of.ts';
 import { workOut, worth } from '../../../helpers/work-out.ts';
 
-const weighing = (on: string, mean: number, count: number, line: number, spread: number | null = null): Weighing => ({
+const weighing = (
+  on: string,
+  mean: number,
+  count: number,
+  line: number,
+  spread: number | null = null,
+): Weighing => ({
   on,
   line,
   mean,
   count,
   spread,
 });
-const weighed = (...weighings: readonly Weighing[]) => stateOf({ on: '2026-06-10', groups: [group({ weighings })] });
+const weighed = (...weighings: readonly Weighing[]) =>
+  stateOf({ on: '2026-06-10', groups: [group({ weighings })] });
 
 describe('the last weighing', () => {
   test('is not known when there was none', () => {

@@ -10,9 +10,13 @@ describe('standardError', () => {
 
   test('never grows with a larger sample', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 99 }), fc.double({ min: 0.01, max: 0.5, noNaN: true }), (n, spread) => {
-        expect(standardError(spread, n + 1, 100)).toBeLessThanOrEqual(standardError(spread, n, 100));
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 99 }),
+        fc.double({ min: 0.01, max: 0.5, noNaN: true }),
+        (n, spread) => {
+          expect(standardError(spread, n + 1, 100)).toBeLessThanOrEqual(standardError(spread, n, 100));
+        },
+      ),
     );
   });
 });
@@ -20,11 +24,15 @@ describe('standardError', () => {
 describe('sampleFor', () => {
   test('is the smallest sample whose error is small enough', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 2, max: 300 }), fc.double({ min: 0.02, max: 0.4, noNaN: true }), (outOf, spread) => {
-        const n = sampleFor(spread, 0.05, 1.96, outOf);
-        expect(1.96 * standardError(spread, n, outOf)).toBeLessThanOrEqual(0.05 + 1e-9);
-        if (n > 1) expect(1.96 * standardError(spread, n - 1, outOf)).toBeGreaterThan(0.05 - 1e-9);
-      }),
+      fc.property(
+        fc.integer({ min: 2, max: 300 }),
+        fc.double({ min: 0.02, max: 0.4, noNaN: true }),
+        (outOf, spread) => {
+          const n = sampleFor(spread, 0.05, 1.96, outOf);
+          expect(1.96 * standardError(spread, n, outOf)).toBeLessThanOrEqual(0.05 + 1e-9);
+          if (n > 1) expect(1.96 * standardError(spread, n - 1, outOf)).toBeGreaterThan(0.05 - 1e-9);
+        },
+      ),
     );
   });
 

@@ -3,7 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { type Point, smoothLine } from '../../../../engine/facts/sums/smooth-line.ts';
 
 const rising = fc
-  .array(fc.tuple(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 0, max: 500 })), { minLength: 2, maxLength: 10 })
+  .array(fc.tuple(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 0, max: 500 })), {
+    minLength: 2,
+    maxLength: 10,
+  })
   .map((steps) => {
     let [x, y] = [0, 0];
     return steps.map(([dx, dy]): Point => {
@@ -25,13 +28,20 @@ describe('smoothLine', () => {
 
   test('never falls where the points rise', () => {
     fc.assert(
-      fc.property(rising, fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (points, a, b) => {
-        const line = smoothLine(points);
-        const start = points[0]?.[0] ?? 0;
-        const end = points.at(-1)?.[0] ?? 0;
-        const [early, late] = [Math.min(a, b), Math.max(a, b)].map((share) => start + share * (end - start));
-        expect(line(late ?? 0)).toBeGreaterThanOrEqual(line(early ?? 0) - 1e-9);
-      }),
+      fc.property(
+        rising,
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (points, a, b) => {
+          const line = smoothLine(points);
+          const start = points[0]?.[0] ?? 0;
+          const end = points.at(-1)?.[0] ?? 0;
+          const [early, late] = [Math.min(a, b), Math.max(a, b)].map(
+            (share) => start + share * (end - start),
+          );
+          expect(line(late ?? 0)).toBeGreaterThanOrEqual(line(early ?? 0) - 1e-9);
+        },
+      ),
     );
   });
 

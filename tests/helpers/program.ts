@@ -1,0 +1,43 @@
+/** Runs the built program as a shell would, with its own flock file and clock. */
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+export const programPath = fileURLToPath(new URL('../../dist/penside.mjs', import.meta.url));
+
+export interface Run {
+  readonly out: string;
+  readonly err: string;
+  readonly exit: number | null;
+}
+
+export interface Setting {
+  readonly file?: string;
+  /** The day that the program takes as today. */
+  readonly today?: string;
+  readonly input?: string;
+  readonly env?: Readonly<Record<string, string>>;
+}
+
+/** Runs `penside` with these arguments; without `input` its standard input is empty. */
+export const penside = (args: readonly string[], { file, today, input, env }: Setting = {}): Run => {
+  const { stdout, stderr, status } = spawnSync(process.execPath, [programPath, ...args], {
+    encoding: 'utf8',
+    input: input ?? '',
+    env: {
+      PATH: process.env.PATH ?? '',
+      HOME: '/nonexistent',
+      PENSIDE_BY: 'Nell',
+      ...(file === undefined ? {} : { PENSIDE_FILE: file }),
+      ...(today === undefined ? {} : { PENSIDE_NOW: `${today}T07:00:00+00:00` }),
+      ...env,
+    },
+  });
+  return { out: stdout, err: stderr, exit: status };
+};
+
+/** The lines of a run's output as JSON, one object a line. */
+export const jsonLines = (run: Run): readonly Record<string, unknown>[] =>
+  run.out
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) => JSON.parse(line));

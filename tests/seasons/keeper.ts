@@ -1,0 +1,68 @@
+/** A keeper who lives a season by the program: tells the weather and what happens, does what the round says, and records it. */
+import { addDays } from '../../engine/day.ts';
+import type { JsonAnswer } from '../../cli/say/as-json.ts';
+import { jsonLines, penside, type Run } from '../helpers/program.ts';
+
+export interface Step {
+  readonly id: string;
+  readonly says: string;
+  readonly due: string;
+  readonly done: boolean;
+  readonly rule: string;
+}
+
+/** What happens on a day of the season besides the round: lines as the keeper would type them. */
+export type Script = (day: number) => readonly string[];
+
+export interface LivedDay {
+  readonly day: number;
+  readonly on: string;
+  /** The round before anything of it was done. */
+  readonly round: readonly Step[];
+  /** The round after the keeper had done and told all of it. */
+  readonly after: readonly Step[];
+  /** The single answers of the same morning, by question. */
+  readonly answers: Readonly<Record<string, JsonAnswer>>;
+  readonly told: readonly Run[];
+}
+
+/** Questions asked one by one each morning, in the words of a keeper. */
+const singles: Readonly<Record<string, string>> = {
+  'feed-amount': 'how much feed today',
+  'go-out': 'can they go out',
+  'pen-moves': 'does the pen need to move today',
+  'brooder-heat': 'how warm should the brooder be',
+  headcount: 'how many birds do I have',
+  losses: 'are the losses normal',
+  'process-when': 'when are they ready to process',
+};
+
+/** What a keeper tells after doing a task; null for tasks that leave no record. */
+const tellFor = (step: Step): string | null => {
+  const feed = /^Feed the (\S+) about ([\d.]+) (lb|oz|kg)/.exec(step.says);
+  if (feed !== null) return `fed the ${feed[1]} ${feed[2]} ${feed[3]}`;
+  const move = /^Move the pen of the (\S+)/.exec(step.says);
+  if (move !== null) return `moved the pen of the ${move[1]}`;
+  const out = /^Move the (\S+) out to the pen/.exec(step.says);
+  if (out !== null) return `put the ${out[1]} out`;
+  const lower = /^Lower the heat for the (\S+)/.exec(step.says);
+  if (lower !== null) return `heat down for the ${lower[1]}`;
+  return null;
+};
+
+const ask = (file: string, today: string, lines: readonly string[]): readonly JsonAnswer[] =>
+  jsonLines(penside(['ask', '--json'], { file, today, input: `${lines.join('\n')}\n` })) as unknown as JsonAnswer[];
+
+/** Lives one day: script first, then the single answers and the round, then doing and telling. */
+export const liveDay = (file: string, first: string, day: number, script: Script): LivedDay => {
+  const on = addDays(first, day);
+  const tell = (lines: readonly string[]): Run[] =>
+    lines.length === 0 ? [] : [penside(['tell'], { file, today: on, input: `${lines.join('\n')}\n` })];
+  const told = tell(script(day));
+  const asked = ask(file, on, ['what needs doing today', ...Object.values(singles)]);
+  const round = asked[0]?.steps as readonly Step[];
+  const answers = Object.fromEntries(Object.keys(singles).map((id, index) => [id, asked[index + 1] as JsonAnswer]));
+  told.push(...tell(round.filter((step) => !step.done).flatMap((step) => tellFor(step) ?? [])));
+  const after = ask(file, on, ['what needs doing today'])[0]?.steps as readonly Step[];
+  return { day, on, round, after, answers, told };
+};
