@@ -256,6 +256,8 @@ export interface Figure {
   readonly description: string;
   readonly unit: string;
   readonly by: readonly FigureAxis[];
+  /** Units to show it in where they differ from those of its dimension, such as inches for a lamp's height. */
+  readonly shown: { readonly us: string; readonly metric: string } | null;
   readonly values: readonly FigureValue[];
 }
 

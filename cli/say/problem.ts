@@ -1,4 +1,5 @@
 /** A problem in words: where it is, the line itself with a caret, what is wrong, and what to type instead. */
+import stringWidth from 'string-width';
 import type { Problem } from '../../engine/problem.ts';
 import { clean } from './clean.ts';
 import { wordsOf } from './problem-words.ts';
@@ -7,9 +8,11 @@ import { wordsOf } from './problem-words.ts';
 const widest = 76;
 
 const around = (raw: string, column: number): { readonly text: string; readonly caret: number } => {
-  const start = Math.max(0, Math.min(column - 1 - widest / 2, raw.length - widest));
   if (raw.length <= widest) return { text: raw, caret: column - 1 };
-  return { text: raw.slice(start, start + widest), caret: column - 1 - start };
+  const start = Math.max(0, Math.min(column - 1 - widest / 2, raw.length - widest));
+  // Half of a character that was cut in two is not shown.
+  const text = raw.slice(start, start + widest).replace(/^[\udc00-\udfff]|[\ud800-\udbff]$/g, ' ');
+  return { text, caret: column - 1 - start };
 };
 
 /** The lines of one message: place, the user's own line, a caret under it, what is wrong, what to do. */
@@ -20,6 +23,9 @@ export const sayProblem = (problem: Problem): readonly string[] => {
   if (problem.raw === '') return next === null ? [place] : [place, `  ${clean(next)}`];
   // Each character the terminal would not show takes one place all the same, so that the caret stays right.
   const shown = around([...problem.raw].map((char) => clean(char) || ' ').join(''), column);
-  const caret = `${' '.repeat(shown.caret)}${'^'.repeat(Math.max(1, Math.min(length, shown.text.length - shown.caret)))}`;
+  // Counted in terminal columns, as some characters take two of them and some none.
+  const before = stringWidth(shown.text.slice(0, shown.caret));
+  const under = stringWidth(shown.text.slice(shown.caret, shown.caret + length));
+  const caret = `${' '.repeat(before)}${'^'.repeat(Math.max(1, under))}`;
   return [place, `  ${shown.text}`, `  ${caret}`, ...(next === null ? [] : [`  ${clean(next)}`])];
 };

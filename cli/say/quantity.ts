@@ -42,8 +42,8 @@ export const inShownUnit = (
   unit: string,
   word?: string,
 ): { readonly value: number; readonly unit: string } => {
-  const { units, facts } = speech.book;
-  const own = word === undefined ? undefined : facts[word]?.shown?.[speech.system];
+  const { units, facts, figures } = speech.book;
+  const own = word === undefined ? undefined : (facts[word] ?? figures[word])?.shown?.[speech.system];
   const to = own ?? shownUnit(units, unit, speech.system);
   if (to === unit) return { value, unit };
   return { value: fromBase(units, toBase(units, { value, unit }), to), unit: to };

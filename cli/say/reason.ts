@@ -25,7 +25,7 @@ export const saySource = (speech: Speech, id: string): string => {
 
 /** A figure with its number, its beginning and its source: `pasture/lowest-night 50 °F, own judgement`. */
 export const sayFigure = (speech: Speech, use: FigureUse): string => {
-  const number = sayValue(speech, { value: use.value, unit: use.unit });
+  const number = sayValue(speech, { value: use.value, unit: use.unit }, use.id);
   if (use.own) return `${use.id} ${number}, set by you on ${sayDay(use.from, speech.today)}`;
   return `${use.id} ${number}, ${saySource(speech, use.source)}`;
 };
@@ -48,7 +48,7 @@ const sayFigures = (speech: Speech, figures: readonly FigureUse[]): string => {
     const names = bySource.get(use.source) ?? [];
     bySource.set(use.source, [
       ...names,
-      `${use.id} ${sayValue(speech, { value: use.value, unit: use.unit })}`,
+      `${use.id} ${sayValue(speech, { value: use.value, unit: use.unit }, use.id)}`,
     ]);
   }
   return [

@@ -16,6 +16,9 @@ const leads = [
   ['and', 'what', 'about'],
   ['same', 'for'],
   ['even', 'if'],
+  ['what', 'if'],
+  ['and', 'if'],
+  ['if'],
   ['ok', 'and'],
 ];
 const tails = new Set(['too', 'also', 'though', 'then', 'instead']);

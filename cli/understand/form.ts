@@ -90,7 +90,12 @@ const weighTold = (words: readonly string[], start: number, spans: readonly Span
   const isPast = words
     .slice(start, start + 6)
     .some((word) => told.has(word) || (/[a-z]{2}ed$/.test(word) && !notPast.has(word)));
-  return 0.5 + (isPast ? 1.5 : 0) + (spans.some((span) => telling.has(span.kind)) ? 0.8 : 0);
+  const isValued = words.some(
+    (word, n) => ['is', 'are', 'was', 'were', 'at'].includes(word) && /^\d/.test(words[n + 1] ?? ''),
+  );
+  return (
+    (isValued ? 1.3 : 0.5) + (isPast ? 1.5 : 0) + (spans.some((span) => telling.has(span.kind)) ? 0.8 : 0)
+  );
 };
 
 /** Above zero for a question, below for something told; about 2 either way is plain. */

@@ -9,7 +9,7 @@ the their them then there these they thing things think this those though throug
 we well were what when where whether which while who whom whose why will with without would yesterday yet you your ok yes lot kind bit maybe actually always
 between both during enough exactly few find first last least less long me moment new next nobody none nothing old onto ought ourselves past per possible
 put show simply sort supposed sure time times try two three four five six seven eight nine ten upon use used using want week weeks day days night morning evening
-afternoon month year ago already around away come came good bad big better best worse okay thanks mean means work works
+fewer warmer colder cooler hotter higher lower later sooner longer shorter bigger smaller heavier lighter afternoon month year ago already around away come came good bad big better best worse okay thanks mean means work works
 `;
 
 /** In plain spelling, lower case. */

@@ -2,12 +2,14 @@
 import type { Rulebook, Unit } from '../../engine/types.ts';
 import { featuresOf } from './features.ts';
 import { findAll, type Grounds } from './find/all.ts';
+import { nameBirds } from './find/group.ts';
 import { unitWords } from './find/quantity.ts';
 import { type Likeness, learnLikeness } from './likeness.ts';
-import { indexPhrases, type PhraseIndex } from './phrase-index.ts';
+import { indexPhrases, type Phrase, type PhraseIndex } from './phrase-index.ts';
 import type { TermSpan } from './spans.ts';
 import { mendSlips } from './spelling.ts';
-import { tokenise } from './tokens.ts';
+import { stemOf } from './stem.ts';
+import { type Token, tokenise } from './tokens.ts';
 
 /** Something that a line can be about. `about` topics concern the talk itself and have no form of their own. */
 export interface Topic {
@@ -26,6 +28,7 @@ export interface Lexicon {
   readonly claimed: Readonly<Record<Topic['family'], ReadonlySet<string>>>;
   /** Every word it knows, for telling slips from words. */
   readonly vocabulary: ReadonlySet<string>;
+  readonly stems: ReadonlySet<string>;
   readonly classOf: (span: TermSpan) => string | null;
 }
 
@@ -87,56 +90,70 @@ const claimedBy = (topics: readonly Topic[], family: Topic['family']): ReadonlyS
       .flatMap((topic) => Object.keys(topic.ideas).filter((idea) => (topic.ideas[idea] ?? 0) > 0)),
   );
 
-/** Makes the lexicon of a rulebook; costs some milliseconds, so make it once and hand it on. */
-export const makeLexicon = (book: Rulebook): Lexicon => {
-  const taught = taughtTopics(book);
-  const topics = taught.map((each) => each.topic);
-  const phrases = allPhrases(book);
-  const index = indexPhrases(phrases);
-  const units = unitWords(book.units);
-  const classOf = (span: TermSpan): string | null =>
+const classIn =
+  (book: Rulebook) =>
+  (span: TermSpan): string | null =>
     span.list === 'cause'
       ? (book.words.causes[span.id]?.class ?? null)
       : span.list === 'sign'
         ? (book.words.signs[span.id]?.class ?? null)
         : null;
-  const grounds: Grounds = {
-    today: '2000-01-01',
-    system: 'us',
-    groups: [],
-    kinds: book.words.kinds,
-    units,
-    index,
-  };
+
+/** What is worked out from all phrasings. Plain JSON, so that a build can work it out once and ship it. */
+export interface Learned {
+  /** Phrases by their first stem. */
+  readonly index: readonly (readonly [string, readonly Phrase[]])[];
+  readonly likeness: Likeness;
+  readonly vocabulary: readonly string[];
+}
+
+/** Reads all phrasings of a rulebook; the costly part of making a lexicon, some hundred milliseconds. */
+export const learn = (book: Rulebook): Learned => {
+  const taught = taughtTopics(book);
+  const phrases = allPhrases(book);
+  const index = indexPhrases(phrases);
+  const units = unitWords(book.units);
+  const namings = nameBirds([], book.words.kinds);
+  const grounds: Grounds = { today: '2000-01-01', system: 'us', groups: [], namings, units, index };
   const read = (words: string): readonly string[] =>
-    featuresOf(findAll(tokenise(words), grounds), classOf).map((each) => each.id);
+    featuresOf(findAll(tokenise(words), grounds), classIn(book)).map((each) => each.id);
   const known = [
     ...phrases.map((each) => each.words),
     ...taught.flatMap((each) => each.phrasings),
     ...units.keys(),
     ...Object.values(book.words.kinds).flat(),
   ];
+  const lessons = taught.map((each) => ({
+    topic: each.topic.id,
+    phrasings: each.phrasings.map(read),
+    not: each.not.map(read),
+  }));
+  return {
+    index: [...index],
+    likeness: learnLikeness(lessons),
+    vocabulary: [...new Set(known.flatMap((words) => tokenise(words).map((token) => token.word)))],
+  };
+};
+
+/** Makes the lexicon of a rulebook. `learned` has to come from the same rulebook. */
+export const makeLexicon = (book: Rulebook, learned: Learned = learn(book)): Lexicon => {
+  const topics = taughtTopics(book).map((each) => each.topic);
   return {
     topics,
-    index,
-    units,
-    likeness: learnLikeness(
-      taught.map((each) => ({
-        topic: each.topic.id,
-        phrasings: each.phrasings.map(read),
-        not: each.not.map(read),
-      })),
-    ),
+    index: new Map(learned.index),
+    units: unitWords(book.units),
+    likeness: learned.likeness,
     claimed: {
       ask: claimedBy(topics, 'ask'),
       tell: claimedBy(topics, 'tell'),
       about: claimedBy(topics, 'about'),
     },
-    vocabulary: new Set(known.flatMap((words) => tokenise(words).map((token) => token.word))),
-    classOf,
+    vocabulary: new Set(learned.vocabulary),
+    stems: new Set(learned.vocabulary.map(stemOf)),
+    classOf: classIn(book),
   };
 };
 
-/** The tokens of a line, slips mended where a word of the lexicon is plainly meant. */
-export const readTokens = (words: string, lexicon: Lexicon, names: readonly string[]) =>
-  mendSlips(tokenise(words), new Set([...lexicon.vocabulary, ...names]));
+/** The tokens of a line, slips mended where a word of the lexicon, or the name of a group, is plainly meant. */
+export const readTokens = (words: string, lexicon: Lexicon, names: readonly string[]): readonly Token[] =>
+  mendSlips(tokenise(words), { words: lexicon.vocabulary, stems: lexicon.stems, names });

@@ -11,8 +11,18 @@ export interface Lesson {
   readonly not: readonly (readonly string[])[];
 }
 
-/** Feature → topic → weight. */
-export type Likeness = ReadonlyMap<string, ReadonlyMap<string, number>>;
+type Counts = Readonly<Record<string, Readonly<Record<string, number>>>>;
+
+/** How often each feature stands among each topic's phrasings and among those that must not be taken for it. Plain JSON. */
+export interface Likeness {
+  readonly lines: number;
+  /** Topic → how many lines it was learned from. */
+  readonly phrasings: Readonly<Record<string, number>>;
+  readonly nots: Readonly<Record<string, number>>;
+  /** Feature → topic → count. */
+  readonly counts: Counts;
+  readonly notCounts: Counts;
+}
 
 /** How many imagined phrasings of average make are added to each topic, so that one line cannot decide. */
 const drawn = 1.5;
@@ -20,31 +30,52 @@ const drawn = 1.5;
 const most = 2.4;
 const least = -0.9;
 
-const countIn = (lines: readonly (readonly string[])[]): Map<string, number> => {
-  const counts = new Map<string, number>();
-  for (const features of lines) for (const id of features) counts.set(id, (counts.get(id) ?? 0) + 1);
-  return counts;
-};
-
-/** Learns the weights. The order of lessons does not matter. */
-export const learnLikeness = (lessons: readonly Lesson[]): Likeness => {
-  const all = countIn(lessons.flatMap((lesson) => lesson.phrasings));
-  const lines = lessons.reduce((sum, lesson) => sum + lesson.phrasings.length, 0);
-  const weights = new Map<string, Map<string, number>>();
+const countAll = (
+  lessons: readonly Lesson[],
+  linesOf: (lesson: Lesson) => readonly (readonly string[])[],
+): Counts => {
+  const counts = new Map<string, Map<string, number>>();
   for (const lesson of lessons) {
-    const own = countIn(lesson.phrasings);
-    const not = countIn(lesson.not);
-    const here = lesson.phrasings.length;
-    const elsewhere = lines - here + lesson.not.length;
-    for (const [id, total] of all) {
-      const share = total / lines;
-      const inside = ((own.get(id) ?? 0) + drawn * share) / (here + drawn);
-      const outside = (total - (own.get(id) ?? 0) + (not.get(id) ?? 0) + drawn * share) / (elsewhere + drawn);
-      const weight = Math.min(most, Math.max(least, Math.log(inside / outside)));
-      const row = weights.get(id) ?? new Map<string, number>();
-      row.set(lesson.topic, weight);
-      weights.set(id, row);
+    for (const id of linesOf(lesson).flat()) {
+      const row = counts.get(id) ?? new Map<string, number>();
+      counts.set(id, row.set(lesson.topic, (row.get(lesson.topic) ?? 0) + 1));
     }
   }
-  return weights;
+  return Object.fromEntries([...counts].map(([id, row]) => [id, Object.fromEntries(row)]));
+};
+
+const byTopic = (
+  lessons: readonly Lesson[],
+  count: (lesson: Lesson) => number,
+): Readonly<Record<string, number>> =>
+  Object.fromEntries(lessons.map((lesson) => [lesson.topic, count(lesson)]));
+
+/** Counts once; the weights follow from the counts when they are asked for. The order of lessons does not matter. */
+export const learnLikeness = (lessons: readonly Lesson[]): Likeness => ({
+  lines: lessons.reduce((sum, lesson) => sum + lesson.phrasings.length, 0),
+  phrasings: byTopic(lessons, (lesson) => lesson.phrasings.length),
+  nots: byTopic(lessons, (lesson) => lesson.not.length),
+  counts: countAll(lessons, (lesson) => lesson.phrasings),
+  notCounts: countAll(lessons, (lesson) => lesson.not),
+});
+
+const rowOf = (counts: Counts, id: string): Readonly<Record<string, number>> | undefined =>
+  Object.hasOwn(counts, id) ? counts[id] : undefined;
+
+/** What a feature weighs for each topic, above 0 for it, below against it; undefined for a feature never seen. */
+export const weighFeature = (likeness: Likeness, id: string): ReadonlyMap<string, number> | undefined => {
+  const row = rowOf(likeness.counts, id);
+  if (row === undefined) return undefined;
+  const nots = rowOf(likeness.notCounts, id);
+  const total = Object.values(row).reduce((sum, count) => sum + count, 0);
+  const share = total / likeness.lines;
+  return new Map(
+    Object.entries(likeness.phrasings).map(([topic, here]) => {
+      const own = row[topic] ?? 0;
+      const elsewhere = likeness.lines - here + (likeness.nots[topic] ?? 0);
+      const inside = (own + drawn * share) / (here + drawn);
+      const outside = (total - own + (nots?.[topic] ?? 0) + drawn * share) / (elsewhere + drawn);
+      return [topic, Math.min(most, Math.max(least, Math.log(inside / outside)))] as const;
+    }),
+  );
 };

@@ -3,6 +3,7 @@ import { featuresOf, ideasOf } from './features.ts';
 import { type Line, wordsUnder } from './find/all.ts';
 import { functionWords } from './function-words.ts';
 import type { Lexicon, Topic } from './lexicon.ts';
+import { weighFeature } from './likeness.ts';
 import type { Evidence } from './types.ts';
 
 /** A topic with its score and the evidence behind it, heaviest first. */
@@ -21,6 +22,8 @@ export const part = {
   asked: 2.2,
   told: 1.5,
   unexplained: 2.2,
+  /** The same for ideas that this program is not about at all, whatever else a line says. */
+  never: 8,
   /** Against every topic, for a word that stands in no rule file. */
   strange: 0.4,
   mostStrange: 3,
@@ -66,6 +69,7 @@ const weighIdeas = (
   [...ideas].flatMap(([idea, words]): Evidence[] => {
     const weight = topic.ideas[idea];
     if (weight !== undefined) return weight === 0 ? [] : [{ idea, words, weight }];
+    if (idea.startsWith('never-')) return [{ idea: `outside: ${idea}`, words, weight: -part.never }];
     const isClaimed = lexicon.claimed[topic.family].has(idea);
     return isClaimed ? [] : [{ idea: `outside: ${idea}`, words, weight: -part.unexplained }];
   });
@@ -89,7 +93,7 @@ export const matchTopics = (words: string, line: Line, form: number, lexicon: Le
   const ideas = ideasIn(words, line, lexicon);
   const unknown = weighStrange(strangeIn(line, lexicon));
   const features = featuresOf(line, lexicon.classOf).map((feature) => ({
-    weights: lexicon.likeness.get(feature.id),
+    weights: weighFeature(lexicon.likeness, feature.id),
     words: wordsUnder(words, line.tokens, feature.from, feature.to),
     share: functionWords.has(feature.id) ? part.small : 1,
   }));

@@ -3,7 +3,8 @@ import type { TermSpan } from './spans.ts';
 import { stemOf } from './stem.ts';
 import { type Token, tokenise } from './tokens.ts';
 
-interface Phrase {
+/** A phrase by the stems of its words, and what it stands for. */
+export interface Phrase {
   readonly stems: readonly string[];
   readonly list: TermSpan['list'];
   readonly id: string;
@@ -73,10 +74,6 @@ export const findTerms = (
       return to === null ? [] : [{ kind: 'term', from: at, to, list: phrase.list, id: phrase.id }];
     }),
   );
-
-/** All stems that the index knows. */
-export const stemsOf = (index: PhraseIndex): ReadonlySet<string> =>
-  new Set([...index.values()].flatMap((phrases) => phrases.flatMap((phrase) => phrase.stems)));
 
 /** Whether a word may stand between the words of a phrase. */
 export const isSmall = (word: string): boolean => small.has(word) || small.has(stemOf(word));

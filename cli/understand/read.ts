@@ -70,6 +70,11 @@ export const readRecord = (
   };
 };
 
+const withoutDays = (slots: Reading['slots'], isDated: boolean): Reading['slots'] =>
+  isDated
+    ? Object.fromEntries(Object.entries(slots).filter(([name]) => !['on', 'horizon', 'since'].includes(name)))
+    : slots;
+
 /** A follow-up: what this line says, over what the last one said. */
 export const readFollowUp = (
   match: Match,
@@ -86,7 +91,7 @@ export const readFollowUp = (
     on: isDated ? own.on : last.on,
     until: isDated ? own.until : last.until,
     days: isDated ? own.days : last.days,
-    slots: { ...last.slots, ...own.slots },
+    slots: { ...withoutDays(last.slots, isDated), ...own.slots },
     supposing: [
       ...last.supposing.filter((old) => !own.supposing.some((each) => each.what === old.what)),
       ...own.supposing,

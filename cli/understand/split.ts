@@ -128,7 +128,14 @@ export const splitTold = (
     const told = tell(piece.kind, piece.text, clause.line, about, before);
     if (told === null) return null;
     const named = groupsIn(clause.line);
-    before = { groups: named.length > 0 ? named : (before?.groups ?? []), on: told.draft.on };
+    const isNight = ['last night', 'overnight', 'tonight'].some((night) =>
+      piece.text.toLowerCase().includes(night),
+    );
+    before = {
+      groups: named.length > 0 ? named : (before?.groups ?? []),
+      // a night belongs to its own record; the rest of the breath is about the day itself
+      on: isNight || piece.kind === 'weather' ? about.today : told.draft.on,
+    };
     drafts.push(told);
   }
   return shareCause(drafts);

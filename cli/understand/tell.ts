@@ -70,7 +70,9 @@ export const tell = (
   const days = namesDay(words, line, about);
   const told: Told = { words, line, days, about, carried: before?.groups ?? [] };
   const built = build(told);
-  const on = days.on ?? days.since ?? before?.on ?? about.today;
+  const said = days.on ?? days.since ?? before?.on ?? about.today;
+  // only weather can be told ahead; a day to come in another record stands in its fields
+  const on = said > about.today && kind !== 'weather' ? about.today : said;
   return {
     draft: { kind, on, fields: built.fields, missing: built.missing },
     assumed: [...days.assumed, ...built.assumed],

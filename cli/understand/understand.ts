@@ -2,6 +2,7 @@
 import { completeDraft } from './complete.ts';
 import { decide } from './decide.ts';
 import { findAll, type Grounds, type Line } from './find/all.ts';
+import { nameBirds } from './find/group.ts';
 import { weighForm } from './form.ts';
 import { type Lexicon, makeLexicon, readTokens } from './lexicon.ts';
 import type { Match } from './match.ts';
@@ -19,7 +20,7 @@ const groundsOf = (about: About, lexicon: Lexicon): Grounds => ({
   today: about.today,
   system: about.system,
   groups: about.groups,
-  kinds: about.book.words.kinds,
+  namings: nameBirds(about.groups, about.book.words.kinds),
   units: lexicon.units,
   index: lexicon.index,
 });

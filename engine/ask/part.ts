@@ -127,8 +127,9 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
       turnsOn: turns
         ? await turningFacts(evaluation, again, deciding, stepOf(world, workings, group), told.unitOf)
         : [],
+      // A verdict that nothing can be said claims nothing that another rule could overrule: what is missing is asked for instead.
       unless:
-        winner === null
+        winner === null || winner.rule.gives === 'cannot-say'
           ? []
           : open
               .filter(({ rule }) => rule.gives !== winner.rule.gives)

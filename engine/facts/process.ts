@@ -82,11 +82,15 @@ export const processFacts = [
   defineFact({
     id: 'ready-late',
     unit: 'date',
-    needs: [...readyNeeds, 'ready-on'],
+    needs: [...readyNeeds, 'ready-on', 'held-until'],
     figures: paceFigures,
     compute: (read) => {
       const { low, ends } = flockPace(read);
-      return dayReached(read, low, ends) ?? addDays(read.group.hatched, ends);
+      const [ready, latest] = [read.text('ready-on'), read.text('held-until')];
+      if (ready >= latest) return ready;
+      const late = dayReached(read, low, ends);
+      // Days past the last on which such birds are held say nothing to a keeper.
+      return late !== undefined && late <= latest ? late : latest;
     },
   }),
   defineFact({
@@ -119,8 +123,9 @@ export const processFacts = [
   defineFact({
     id: 'held-until',
     unit: 'date',
-    figures: ['process/fast-held-longest'],
-    compute: (read) => addDays(read.group.hatched, read.figure('process/fast-held-longest')),
+    needs: ['growth-line'],
+    figures: ['process/held-longest'],
+    compute: (read) => addDays(read.group.hatched, read.figure('process/held-longest')),
   }),
   defineFact({
     id: 'carcass-at-last',

@@ -48,7 +48,8 @@ export const waterFacts = [
     id: 'water-from-table',
     unit: 'l',
     needs: ['water-per-bird', 'alive', 'water-heat-factor'],
-    compute: (read) => read.number('water-per-bird') * read.number('alive') * read.number('water-heat-factor'),
+    compute: (read) =>
+      read.number('water-per-bird') * read.number('alive') * read.number('water-heat-factor'),
   }),
   defineFact({
     id: 'water-from-feed',
@@ -56,7 +57,8 @@ export const waterFacts = [
     needs: ['feed-today', 'water-heat-factor'],
     figures: ['water/least-with-feed'],
     // A litre of water weighs a kilogram, so that a ratio by weight is one of litres to kilograms.
-    compute: (read) => read.number('feed-today') * read.figure('water/least-with-feed') * read.number('water-heat-factor'),
+    compute: (read) =>
+      read.number('feed-today') * read.figure('water/least-with-feed') * read.number('water-heat-factor'),
   }),
   defineFact({
     id: 'water-per-day',
@@ -68,14 +70,16 @@ export const waterFacts = [
     id: 'water-by-feed',
     unit: 'ratio',
     needs: ['water-per-day', 'feed-today'],
-    compute: (read) => (read.number('feed-today') === 0 ? undefined : read.number('water-per-day') / read.number('feed-today')),
+    compute: (read) =>
+      read.number('feed-today') === 0 ? undefined : read.number('water-per-day') / read.number('feed-today'),
   }),
   defineFact({
     id: 'water-with-spills',
     unit: 'l',
     needs: ['feed-today', 'water-heat-factor'],
     figures: ['water/spilled-on-grass'],
-    compute: (read) => read.number('feed-today') * read.figure('water/spilled-on-grass') * read.number('water-heat-factor'),
+    compute: (read) =>
+      read.number('feed-today') * read.figure('water/spilled-on-grass') * read.number('water-heat-factor'),
   }),
   defineFact({
     id: 'drinkers',
@@ -98,7 +102,8 @@ export const waterFacts = [
     compute: (read) => {
       // Where there are several groups, each is taken to have its part of the drinkers by its birds.
       const all = read.number('birds-on-feed');
-      const room = all === 0 ? 0 : (read.number('drinkers') * read.number('drinker-size') * read.number('alive')) / all;
+      const room =
+        all === 0 ? 0 : (read.number('drinkers') * read.number('drinker-size') * read.number('alive')) / all;
       if (room <= 0) return undefined;
       const fills = Math.ceil(read.number('water-per-day') / room - 1e-9);
       const high = read.maybe('today-high');

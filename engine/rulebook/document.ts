@@ -87,7 +87,9 @@ export const readDocument = ({ file, text }: RuleFile): RuleDocument => {
   visit(document, {
     Alias: (_, alias, within) => {
       aliases += 1;
-      const isInside = within.some((node) => isNode(node) && 'anchor' in node && node.anchor === alias.source);
+      const isInside = within.some(
+        (node) => isNode(node) && 'anchor' in node && node.anchor === alias.source,
+      );
       if (isInside || aliases > mostAliases || alias.resolve(document) === undefined)
         faults.push(problem(placeOfNode(alias) ?? top, 'wrong-alias', { found: alias.source }));
     },

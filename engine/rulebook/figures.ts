@@ -22,7 +22,7 @@ const numberIn = (table: FigureTable, key: number): number => {
   return cell;
 };
 
-/** Straight line between the two keys around `at`; held level outside the table, so ask `spanOf` first where that matters. */
+/** Straight line between the two keys around `at`; held level outside the table, so ask `keysOf` first where that matters. */
 const lineIn = (table: FigureTable, keys: readonly number[], at: number): number => {
   const below = stepIn(keys, at);
   if (below === undefined) return numberIn(table, Math.min(...keys));
@@ -33,6 +33,10 @@ const lineIn = (table: FigureTable, keys: readonly number[], at: number): number
   return from + ((at - below) / (next - below)) * (numberIn(table, next) - from);
 };
 
+/** The row of a name; a row named `other` stands for every name that the table does not have. */
+const rowOf = (table: FigureTable, name: string): number | FigureTable | undefined =>
+  table[[name, 'other'].find((each) => Object.hasOwn(table, each)) ?? ''];
+
 const enter = (figure: Figure, cell: number | FigureTable, at: readonly Value[]): number | undefined => {
   if (typeof cell === 'number') return cell;
   const depth = figure.by.length - at.length;
@@ -41,8 +45,7 @@ const enter = (figure: Figure, cell: number | FigureTable, at: readonly Value[])
   if (axis === undefined || key === undefined)
     throw new Error(`figure ${figure.id} wants ${figure.by.length} axes`);
   if (axis.between === 'name') {
-    // A row named `other` stands for every name that the table does not have.
-    const branch = cell[[String(key), 'other'].find((name) => Object.hasOwn(cell, name)) ?? ''];
+    const branch = rowOf(cell, String(key));
     return branch === undefined ? undefined : enter(figure, branch, at.slice(1));
   }
   const keys = Object.keys(cell).map(Number);
@@ -83,7 +86,7 @@ export const figureAt = (
 /** Keys of the innermost axis of a table below the named branches, in the axis's unit, lowest first. */
 export const keysOf = (figure: Figure, on: Day, branch: readonly string[] = []): readonly number[] => {
   let cell: number | FigureTable | undefined = inForce(figure, on).value;
-  for (const name of branch) cell = typeof cell === 'object' ? (cell[name] ?? cell.other) : undefined;
+  for (const name of branch) cell = typeof cell === 'object' ? rowOf(cell, name) : undefined;
   if (typeof cell !== 'object') throw new Error(`figure ${figure.id} has no table at ${branch.join('/')}`);
   return Object.keys(cell)
     .map(Number)

@@ -35,6 +35,7 @@ export const figureFrom = (id: string, data: z.infer<typeof figureShape>): Figur
   id,
   description: data.description,
   unit: data.unit,
+  shown: data.shown ?? null,
   by: (data.by ?? []).map((axis) => ({ fact: axis.fact, unit: axis.unit ?? null, between: axis.between })),
   values: data.values.map((each) => ({
     from: each.from,

@@ -20,6 +20,7 @@ const table: z.ZodType<TableShape> = z.lazy(() => z.record(z.string(), z.union([
 export const figureShape = z.strictObject({
   description: z.string(),
   unit: z.string(),
+  shown: z.strictObject({ us: z.string(), metric: z.string() }).optional(),
   by: z
     .array(
       z.strictObject({

@@ -39,4 +39,7 @@ export const worth = (state: State, fact: string, on = state.on, group: string |
 
 /** What one fact comes to over a span that ends on a day, that day included. */
 export const worthUntil = (state: State, fact: string, until: string, group: string | null = 'whites') =>
-  openWorkings({ state, book: bookForTests, facts: allFacts, on: state.on, until, supposing: [] }).step(fact, group).value;
+  openWorkings({ state, book: bookForTests, facts: allFacts, on: state.on, until, supposing: [] }).step(
+    fact,
+    group,
+  ).value;

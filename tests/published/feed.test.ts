@@ -85,7 +85,9 @@ describe('NRC 1984, Table 1 (mean of both sexes)', () => {
   });
 
   test('60 birds eat 91.6 lb in week 5, and 652.1 lb to week 8, which is 14 bags of 50 lb', () => {
-    const line = smoothLine(weights.map((weight, week) => [week * 7, weight * figure('feed/per-live-weight', week)]));
+    const line = smoothLine(
+      weights.map((weight, week) => [week * 7, weight * figure('feed/per-live-weight', week)]),
+    );
     const week5 = ((line(35) - line(28)) * 60) / 1000 / lb;
     const all = (line(56) * 60) / 1000;
     expect(Math.abs(week5 - 91.6)).toBeLessThan(0.1);

@@ -10,8 +10,17 @@ const hatched = '2026-05-01';
 
 const litres = (age: number, high: number): number => {
   const on = addDays(hatched, age);
-  const day: WeatherDay = { on, low: null, high: { on, line: 2, value: high }, rain: null, wind: null, humidity: null };
-  return Number(worth(stateOf({ on, groups: [group({ arrived: hatched })], weather: { [on]: day } }), 'water-per-day'));
+  const day: WeatherDay = {
+    on,
+    low: null,
+    high: { on, line: 2, value: high },
+    rain: null,
+    wind: null,
+    humidity: null,
+  };
+  return Number(
+    worth(stateOf({ on, groups: [group({ arrived: hatched })], weather: { [on]: day } }), 'water-per-day'),
+  );
 };
 
 test('50 birds of 6 weeks drink 16.5 l (4.36 gal) at 20 °C: Poultry CRC, 330 l for 1,000', () => {

@@ -6,9 +6,7 @@ import { type Build, known, lacking, says, type Told } from './told.ts';
 
 const deadWords = ['dead', 'doa', 'died', 'dying', 'gone', 'lost'];
 
-const isTaken = (told: Told, name: string): boolean => told.about.groups.some((group) => group.name === name);
-
-/** The name for a new group: the keeper's word for the birds, numbered when it is taken. */
+/** The name for a new group: the keeper's word for the birds. A name that is taken is made free when the record is written. */
 const nameFor = (told: Told): string | null => {
   const span = firstGroup(told);
   if (span === null) return null;
@@ -16,11 +14,7 @@ const nameFor = (told: Told): string | null => {
     .slice(span.from, span.to)
     .map((token) => token.word)
     .join(' ');
-  const plural = word.endsWith('s') ? word : `${word}s`;
-  if (!isTaken(told, plural)) return plural;
-  let number = 2;
-  while (isTaken(told, `${plural} ${number}`)) number += 1;
-  return `${plural} ${number}`;
+  return word.endsWith('s') ? word : `${word}s`;
 };
 
 /** The day of the hatch where the line says it: the day next to `hatched`. */

@@ -17,17 +17,19 @@ const countIn = (told: Told, group: string | null): { count: number | null; assu
     : { count: null, assumed: [] };
 };
 
+/** Words that make one weight the mean; without them it is that of all. */
+const means = ['average', 'averaged', 'averaging', 'mean', 'each', 'apiece'];
+
 export const buildProcess: Build = (told) => {
   const picked = pickGroup(told, () => true);
   const { count, assumed } = countIn(told, picked.group);
   const head = numbers(told).filter((span) => span.value === count);
   const { weights, assumed: unitAssumed } = readWeights(told, head.slice(0, 1));
   const [first] = weights;
+  const isOneOfMany = says(told, 'biggest', 'smallest', 'heaviest', 'lightest', 'best', 'largest');
   const isTotal =
-    says(told, 'total', 'altogether', 'in all', 'aggregate', 'all together', 'combined', 'came to') &&
-    weights.length === 1;
-  const isMean =
-    says(told, 'average', 'averaged', 'averaging', 'mean', 'each', 'apiece') && weights.length === 1;
+    weights.length === 1 && !isOneOfMany && !says(told, ...means) && (count === null || count > 1);
+  const isMean = says(told, ...means) && weights.length === 1;
   const mean = isMean
     ? spansOf(told.line.spans, 'quantity').find((span) => span.dimension === 'mass')
     : undefined;

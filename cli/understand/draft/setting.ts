@@ -108,10 +108,13 @@ const isOutright = (told: Told, term: TermSpan): boolean => {
   return dimension === 'count' ? numbers(told).length > 0 : quantities(told, dimension).length > 0;
 };
 
-/** The setting that fits the value said: outright first, then any value, then the longest words. */
+/** The setting that fits the value said: outright first, then right behind the number, then any value, then the longest words. */
 const chooseTerm = (told: Told): TermSpan | null => {
   const rank = (term: TermSpan): number =>
-    (isOutright(told, term) ? 100 : 0) + (readAs(told, term).value === null ? 0 : 10) + (term.to - term.from);
+    (isOutright(told, term) ? 100 : 0) +
+    (numbers(told).some((number) => number.to === term.from) ? 20 : 0) +
+    (readAs(told, term).value === null ? 0 : 10) +
+    (term.to - term.from);
   return (
     [...terms(told, 'setting')].sort((one, other) => rank(other) - rank(one) || one.from - other.from)[0] ??
     null

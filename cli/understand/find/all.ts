@@ -8,7 +8,7 @@ import type { Token } from '../tokens.ts';
 import type { KnownGroup } from '../types.ts';
 import { findAges, findTimes } from './age.ts';
 import { findDays } from './day.ts';
-import { findGroups } from './group.ts';
+import { findGroups, type Naming } from './group.ts';
 import { findMoney } from './money.ts';
 import { findNumbers } from './number.ts';
 import { findQuantities } from './quantity.ts';
@@ -20,7 +20,7 @@ export interface Grounds {
   readonly today: Day;
   readonly system: 'us' | 'metric';
   readonly groups: readonly KnownGroup[];
-  readonly kinds: Readonly<Record<string, readonly string[]>>;
+  readonly namings: readonly Naming[];
   readonly units: ReadonlyMap<string, Unit>;
   readonly index: PhraseIndex;
 }
@@ -35,7 +35,7 @@ export interface Line {
 export const findAll = (tokens: readonly Token[], grounds: Grounds): Line => {
   const numbers = findNumbers(tokens);
   const quantities = findQuantities(tokens, numbers, grounds.units, grounds.system);
-  const groups = findGroups(tokens, grounds.groups, grounds.kinds);
+  const groups = findGroups(tokens, grounds.groups, grounds.namings);
   const isName = (at: number): boolean => groups.some((span) => span.from <= at && at < span.to);
   const spans = dropOverlaps([
     ...numbers,

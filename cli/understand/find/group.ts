@@ -42,7 +42,8 @@ const tails = new Set([
   'fellas',
 ]);
 
-interface Naming {
+/** One way to name birds: its stems, the groups meant, and the kind of bird. */
+export interface Naming {
   readonly words: readonly string[];
   readonly names: readonly string[];
   readonly bird: string | null;
@@ -58,7 +59,7 @@ const stems = (name: string): readonly string[] =>
     .map(stemOf);
 
 /** All ways to name a bird on this place, longest first, so that `late whites` is tried before `whites`. */
-const namings = (
+export const nameBirds = (
   groups: readonly KnownGroup[],
   kinds: Readonly<Record<string, readonly string[]>>,
 ): readonly Naming[] => {
@@ -75,19 +76,18 @@ const namings = (
   return [...own, ...byKind].sort((one, other) => other.words.length - one.words.length);
 };
 
-/** The groups named in a line. A kind of bird that is not kept here is found with no names. */
+/** The groups named in a line, by the ways to name them. A kind of bird that is not kept here is found with no names. */
 export const findGroups = (
   tokens: readonly Token[],
   groups: readonly KnownGroup[],
-  kinds: Readonly<Record<string, readonly string[]>>,
+  namings: readonly Naming[],
 ): readonly GroupSpan[] => {
-  const all = namings(groups, kinds);
   const living = groups.filter((group) => group.place !== 'gone').map((group) => group.name);
   const found: GroupSpan[] = [];
   let at = 0;
   while (at < tokens.length) {
     const begin = at;
-    const naming = all.find((each) => startsWith(tokens, begin, each.words));
+    const naming = namings.find((each) => startsWith(tokens, begin, each.words));
     const every = everyone.find((words) => startsWith(tokens, begin, words));
     const place = places.find(([words]) => startsWith(tokens, begin, words));
     if (naming !== undefined) {

@@ -63,7 +63,7 @@ export const findQuantities = (
 ): readonly QuantitySpan[] => {
   const single = numbers.flatMap((number): QuantitySpan[] => {
     const found = unitAt(tokens, number.to, words);
-    if (found !== null && isMeant(tokens, number, found.to)) {
+    if (found !== null && isMeant(tokens, number)) {
       const { unit } = found;
       return [
         {
@@ -85,8 +85,32 @@ export const findQuantities = (
 };
 
 /** `2 a day` is no two of anything; `5 a bag` is a price. */
-const isMeant = (tokens: readonly Token[], number: NumberSpan, to: number): boolean =>
-  !(tokens[number.to]?.word === 'a' && number.value >= 1) && to > number.to;
+const isMeant = (tokens: readonly Token[], number: NumberSpan): boolean =>
+  !(tokens[number.to]?.word === 'a' && number.value >= 1) &&
+  !(tokens[number.to]?.word === 'in' && isPlace(tokens[number.to + 1]?.word ?? ''));
+
+/** `26 in it` are no inches. */
+const isPlace = (word: string): boolean =>
+  [
+    'it',
+    'the',
+    'a',
+    'there',
+    'here',
+    'them',
+    'all',
+    'total',
+    'this',
+    'that',
+    'my',
+    'our',
+    'each',
+    'one',
+    'for',
+    'today',
+    'bags',
+    'freezer',
+  ].includes(word);
 
 const joinParts = (
   singles: readonly QuantitySpan[],

@@ -3,6 +3,7 @@ import { type Span, spansOf } from '../spans.ts';
 import type { Token } from '../tokens.ts';
 import type { Supposing } from '../types.ts';
 import { type Line, wordsUnder } from './all.ts';
+import { supposable } from './supposable.ts';
 
 const cues = [
   ['what', 'if'],
@@ -57,71 +58,6 @@ const more = new Set([
 ]);
 const less = new Set(['fewer', 'less', 'colder', 'cooler', 'lower', 'earlier', 'sooner']);
 
-/** What a supposed number is taken to be, by the words about it; the fact's or figure's id is the engine's. */
-const subjects: readonly {
-  readonly what: string;
-  readonly fact?: string;
-  readonly figure?: string;
-  readonly words: ReadonlySet<string>;
-  readonly takes: readonly string[];
-}[] = [
-  {
-    what: 'feed price',
-    figure: 'feed/price',
-    words: new Set(['feed', 'bag', 'bags', 'price', 'grain']),
-    takes: ['money'],
-  },
-  {
-    what: 'night low',
-    fact: 'night-low',
-    words: new Set([
-      'night',
-      'nights',
-      'tonight',
-      'low',
-      'overnight',
-      'lows',
-      'minimum',
-      'cold',
-      'colder',
-      'freezes',
-      'drops',
-    ]),
-    takes: ['temperature', 'number'],
-  },
-  {
-    what: 'high',
-    fact: 'day-high',
-    words: new Set([
-      'high',
-      'hit',
-      'hits',
-      'hot',
-      'hotter',
-      'heat',
-      'day',
-      'days',
-      'out',
-      'reaches',
-      'maximum',
-      'outside',
-    ]),
-    takes: ['temperature', 'number'],
-  },
-  {
-    what: 'night low',
-    fact: 'night-low',
-    words: new Set(['it', 'degrees', 'temperature', 'warmer', 'temperatures']),
-    takes: ['temperature'],
-  },
-  {
-    what: 'birds',
-    fact: 'alive',
-    words: new Set(['birds', 'bird', 'chicks', 'chickens', 'of', 'em', 'them', 'whites', 'reds']),
-    takes: ['number'],
-  },
-];
-
 const cueAt = (tokens: readonly Token[], at: number): number | null => {
   const before = tokens[at - 1]?.word ?? '';
   for (const cue of cues) {
@@ -159,10 +95,11 @@ const readChange = (line: Line, from: number, to: number): Supposing | null => {
   const money = spansOf(inside, 'money')[0];
   const heat = spansOf(inside, 'quantity').find((span) => span.dimension === 'temperature');
   const number = spansOf(inside, 'number')[0];
-  const value = money ?? heat ?? number;
+  const other = spansOf(inside, 'quantity').find((span) => span.dimension !== 'temperature' && span.dimension !== 'time');
+  const value = money ?? heat ?? other ?? number;
   if (value === undefined) return null;
   const kind = value.kind === 'quantity' ? value.dimension : value.kind;
-  const subject = subjects.find(
+  const subject = supposable.find(
     (each) => each.takes.includes(kind) && [...said].some((word) => each.words.has(word)),
   );
   if (subject === undefined) return null;
@@ -170,8 +107,7 @@ const readChange = (line: Line, from: number, to: number): Supposing | null => {
   const amount = value.kind === 'money' ? value.cents / 100 : value.value;
   return {
     what: subject.what,
-    ...(subject.fact === undefined ? {} : { fact: subject.fact }),
-    ...(subject.figure === undefined ? {} : { figure: subject.figure }),
+    fact: subject.fact,
     value: amount * step.sign,
     unit: value.kind === 'quantity' ? value.unit : value.kind === 'money' ? 'money' : null,
     adds: step.adds,

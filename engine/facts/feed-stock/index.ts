@@ -1,5 +1,6 @@
 /** All facts about feed in hand and feed to buy. */
+import { needFacts } from './need.ts';
 import { runDownFacts } from './run-down.ts';
 import { stockFacts } from './stock.ts';
 
-export const feedStockFacts = [...stockFacts, ...runDownFacts];
+export const feedStockFacts = [...stockFacts, ...runDownFacts, ...needFacts];

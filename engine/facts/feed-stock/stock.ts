@@ -35,7 +35,12 @@ interface Taken {
  * What a group has taken since a day: as recorded, and as expected on the whole days between that have no record. Feed
  * given beyond a day's need lies in the feeder, and nothing is taken to be added until it is eaten.
  */
-const takenSince = (read: Reader, eater: Eater, eaters: readonly (Eater | undefined)[], start: FromEntry): Taken => {
+const takenSince = (
+  read: Reader,
+  eater: Eater,
+  eaters: readonly (Eater | undefined)[],
+  start: FromEntry,
+): Taken => {
   const given = givenOn(read, eaters, (feeding) => isAfter(feeding, start));
   const isWhole = (day: Day): boolean => day > start.on && day < read.asked;
   let [mass, inFeeder, assumed] = [0, 0, 0];
@@ -51,7 +56,23 @@ const takenSince = (read: Reader, eater: Eater, eaters: readonly (Eater | undefi
   return { mass, assumed };
 };
 
+/** What is on record as given to a group of which no more is known; feed given to all is parted evenly where that holds of every group. */
+const recordedSince = (read: Reader, eaters: readonly (Eater | undefined)[], start: FromEntry): number => {
+  const part = eaters.every((eater) => eater === undefined) ? 1 / eaters.length : 0;
+  const given = read.state.feedings.filter(
+    (each) => isAfter(each, start) && (each.group === null || each.group === read.group.name),
+  );
+  read.from(...given);
+  return given.reduce((sum, each) => sum + each.mass * (each.group === null ? part : 1), 0);
+};
+
 export const stockFacts = [
+  defineFact({
+    id: 'feed-stock-told',
+    unit: null,
+    per: 'flock',
+    compute: (read) => startOf(read) !== undefined,
+  }),
   defineFact({
     id: 'feed-counted-from',
     unit: 'date',
@@ -69,10 +90,17 @@ export const stockFacts = [
       const start = startOf(read);
       const eaters = eatersOf(read, eaterEach);
       const own = eaters.find((eater) => eater?.group.name === read.group.name);
-      if (start === undefined || own === undefined) return undefined;
+      if (start === undefined) return undefined;
+      if (own === undefined) {
+        read.assume('feed-of-unknown-kind');
+        return recordedSince(read, eaters, start.after);
+      }
       const { mass, assumed } = takenSince(read, own, eaters, start.after);
       if (assumed > 0) {
-        read.assume('days-without-feed-record', { days: { value: assumed, unit: 'day' }, from: { value: addDays(start.after.on, 1), unit: 'date' } });
+        read.assume('days-without-feed-record', {
+          days: { value: assumed, unit: 'day' },
+          from: { value: addDays(start.after.on, 1), unit: 'date' },
+        });
       }
       return mass;
     },
@@ -105,7 +133,9 @@ export const stockFacts = [
     each: ['feed-taken'],
     compute: (read) => {
       const taken = read.each('feed-taken').map((each) => each.value);
-      return taken.some((each) => each === undefined) ? undefined : taken.reduce<number>((sum, each) => sum + Number(each), 0);
+      return taken.some((each) => each === undefined)
+        ? undefined
+        : taken.reduce<number>((sum, each) => sum + Number(each), 0);
     },
   }),
   defineFact({

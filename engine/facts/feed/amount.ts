@@ -14,7 +14,8 @@ const figures = eaterFigures;
 /** The span asked about; the day itself when none is. */
 const span = (read: Reader): Day[] => daysFromTo(read.on, read.until ?? read.on);
 
-const sum = (days: readonly Day[], of: (day: Day) => number): number => days.reduce((total, day) => total + of(day), 0);
+const sum = (days: readonly Day[], of: (day: Day) => number): number =>
+  days.reduce((total, day) => total + of(day), 0);
 
 /** Says for how many days of a span nothing is known of the cold, for birds that live out. */
 const assumeMildDays = (read: Reader, days: readonly Day[]): void => {
@@ -57,7 +58,9 @@ export const amountFacts = [
     compute: (read) => {
       const line = read.text('growth-line');
       const age = read.number('age');
-      return line === 'fast' || read.yes('past-feed-table') ? undefined : feedPerWeight(read, line, age)(age / daysInWeek);
+      return line === 'fast' || read.yes('past-feed-table')
+        ? undefined
+        : feedPerWeight(read, line, age)(age / daysInWeek);
     },
   }),
   defineFact({
@@ -89,7 +92,9 @@ export const amountFacts = [
     figures: coldFigures,
     compute: (read) => {
       const days = span(read);
-      return read.text('place') !== 'pen' || days.length === 0 ? 0 : sum(days, (day) => coldShare(read, day)) / days.length;
+      return read.text('place') !== 'pen' || days.length === 0
+        ? 0
+        : sum(days, (day) => coldShare(read, day)) / days.length;
     },
   }),
   defineFact({
@@ -109,7 +114,8 @@ export const amountFacts = [
     compute: (read) => {
       const days = span(read);
       assumeMildDays(read, days);
-      if (days.length > 1) read.assume(read.maybe('loss-rate') === undefined ? 'no-losses-counted' : 'losses-as-usual');
+      if (days.length > 1)
+        read.assume(read.maybe('loss-rate') === undefined ? 'no-losses-counted' : 'losses-as-usual');
       return sum(days, eaterOf(read).all);
     },
   }),

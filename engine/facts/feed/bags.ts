@@ -16,10 +16,14 @@ export const massBought = (purchase: Purchase, bag: number): number | undefined 
 export const bagsFor = (mass: number, bag: number): number => Math.max(0, Math.ceil(mass / bag - 1e-9));
 
 /** Whether one entry was told after another: the line settles the order of a day. */
-export const isAfter = (a: FromEntry, b: FromEntry): boolean => a.on > b.on || (a.on === b.on && a.line > b.line);
+export const isAfter = (a: FromEntry, b: FromEntry): boolean =>
+  a.on > b.on || (a.on === b.on && a.line > b.line);
 
 const latest = <T extends FromEntry>(entries: readonly T[]): T | undefined =>
-  entries.reduce<T | undefined>((best, each) => (best === undefined || isAfter(each, best) ? each : best), undefined);
+  entries.reduce<T | undefined>(
+    (best, each) => (best === undefined || isAfter(each, best) ? each : best),
+    undefined,
+  );
 
 const usualBag = (read: Reader): number => {
   const isMetric = settingOf(read, 'units-system')?.value === 'metric';
@@ -37,7 +41,9 @@ export const bagFacts = [
     compute: (read) => {
       const set = settingOf(read, 'bag');
       if (typeof set?.value === 'number' && set.value > 0) return set.value;
-      const bought = latest(read.state.purchases.filter((each) => isFeed(each) && (each.mass ?? 0) > 0 && (each.bags ?? 0) > 0));
+      const bought = latest(
+        read.state.purchases.filter((each) => isFeed(each) && (each.mass ?? 0) > 0 && (each.bags ?? 0) > 0),
+      );
       if (bought === undefined) return usualBag(read);
       read.from(bought);
       return Number(bought.mass) / Number(bought.bags);
@@ -50,7 +56,11 @@ export const bagFacts = [
     needs: ['bag-mass'],
     compute: (read) => {
       const bag = read.number('bag-mass');
-      const bought = latest(read.state.purchases.filter((each) => isFeed(each) && each.price !== null && (massBought(each, bag) ?? 0) > 0));
+      const bought = latest(
+        read.state.purchases.filter(
+          (each) => isFeed(each) && each.price !== null && (massBought(each, bag) ?? 0) > 0,
+        ),
+      );
       const set = read.state.settings['feed-price']?.at(-1);
       if (set !== undefined && (bought === undefined || isAfter(set, bought))) {
         read.from(set);

@@ -15,7 +15,9 @@ const airOn = (read: Reader, day: Day): number | undefined => {
 /** Share of feed that cold adds on a day; 0 where the air is not on record. */
 export const coldShare = (read: Reader, day: Day): number => {
   const air = airOn(read, day);
-  return air === undefined ? 0 : Math.max(0, read.figure('feed/cold-below') - air) * read.figure('feed/cold-adds');
+  return air === undefined
+    ? 0
+    : Math.max(0, read.figure('feed/cold-below') - air) * read.figure('feed/cold-adds');
 };
 
 /** Whether the day's air is on record, so that its cold could be counted. */

@@ -31,13 +31,16 @@ type Known = (fact: string) => Value | undefined;
 const eaterFrom = (read: Reader, group: Group, known: Known): Eater => {
   const ageOn = (day: Day): number => daysBetween(group.hatched, day);
   const eaten = intakeLine(read, String(known('growth-line')), String(known('sexes')), ageOn(read.on));
-  const withGrowth = Number(known('flock-ratio') ?? 1) ** read.figure('feed/with-growth');
+  const growth = Number(known('flock-ratio') ?? 1);
+  const withGrowth = growth === 1 ? 1 : growth ** read.figure('feed/with-growth');
   const records = Number(known('feed-ratio') ?? 1);
   const rate = known('loss-rate');
   const survive = survivalLine(read, String(known('kind')), rate === undefined ? undefined : Number(rate));
   const isOut = (day: Day): boolean => (day < read.asked ? livedOutOn(group, day) : known('place') === 'pen');
-  const byTable = (day: Day): number => (ageOn(day) < 0 ? 0 : (eaten(ageOn(day) + 1) - eaten(ageOn(day))) * withGrowth);
-  const perBird = (day: Day): number => byTable(day) * records * (1 + (isOut(day) ? coldShare(read, day) : 0));
+  const byTable = (day: Day): number =>
+    ageOn(day) < 0 ? 0 : (eaten(ageOn(day) + 1) - eaten(ageOn(day))) * withGrowth;
+  const perBird = (day: Day): number =>
+    byTable(day) * records * (1 + (isOut(day) ? coldShare(read, day) : 0));
   const birds = (day: Day): number =>
     day < read.asked ? aliveOn(group, day) : Number(known('alive')) * survive(ageOn(read.asked), ageOn(day));
   return { group, byTable, perBird, birds, all: (day) => perBird(day) * birds(day) };

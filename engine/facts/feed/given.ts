@@ -20,9 +20,12 @@ export const givenOn = (
   isCounted: (feeding: Feeding) => boolean = () => true,
 ): ((eater: Eater, day: Day) => Given | undefined) => {
   const byDay = new Map<Day, Feeding[]>();
-  for (const each of read.state.feedings) if (isCounted(each)) byDay.set(each.on, [...(byDay.get(each.on) ?? []), each]);
+  for (const each of read.state.feedings)
+    if (isCounted(each)) byDay.set(each.on, [...(byDay.get(each.on) ?? []), each]);
   return (eater, day) => {
-    const entries = (byDay.get(day) ?? []).filter((each) => each.group === null || each.group === eater.group.name);
+    const entries = (byDay.get(day) ?? []).filter(
+      (each) => each.group === null || each.group === eater.group.name,
+    );
     if (entries.length === 0) return undefined;
     const expected = eaters.reduce((sum, each) => sum + (each?.all(day) ?? 0), 0);
     const part = expected === 0 ? 0 : eater.all(day) / expected;

@@ -50,7 +50,9 @@ export const feedPerWeight = (read: Reader, line: string, now: number): ((week: 
 /** Age in days at which the feed table of a line ends. */
 export const tableEnd = (read: Reader, line: string, sexes: string): number => {
   const span =
-    line === 'fast' ? read.spanOf('feed/eaten-by-age', [sexes]) : read.spanOf('feed/per-live-weight-later', [line]);
+    line === 'fast'
+      ? read.spanOf('feed/eaten-by-age', [sexes])
+      : read.spanOf('feed/per-live-weight-later', [line]);
   return span[1] * daysInWeek;
 };
 
@@ -63,29 +65,45 @@ const pointsByAge = (read: Reader, sexes: string, now: number): Point[] => {
 /** Live weight at each age, times the feed that has gone into a unit of it by then. */
 const pointsByWeight = (read: Reader, line: string, weightAt: Curve, now: number): Point[] => {
   const perWeight = feedPerWeight(read, line, now);
-  return weighedWeeks(read, line).map((week) => [week * daysInWeek, weightAt(week * daysInWeek) * perWeight(week)]);
+  return weighedWeeks(read, line).map((week) => [
+    week * daysInWeek,
+    weightAt(week * daysInWeek) * perWeight(week),
+  ]);
 };
 
-/**
- * The intake line of a kind that grows along a plan line: smooth through the weekly points, and past the last of them
- * day by day as upkeep of the weight then reached and what its gain costs. The cost of gain is that of the table's
- * last day, so that daily feed has no step where the table ends. `now` is the age whose table values are put on record.
- */
-export const intakeLine = (read: Reader, line: string, sexes: string, now: number): IntakeLine => {
-  const weightAt = planCurveFor(read, line, sexes, now);
-  const points = line === 'fast' ? pointsByAge(read, sexes, now) : pointsByWeight(read, line, weightAt, now);
-  const byTable = smoothLine(points);
-  const end = points.at(-1)?.[0] ?? 0;
+/** Feed past the end of a table, kg since then, day by day: upkeep of the weight reached and what its gain costs. */
+const linePast = (read: Reader, weightAt: Curve, end: number, lastDay: number): IntakeLine => {
   const power = read.figure('feed/upkeep-power');
   const rate = read.figure('feed/upkeep');
   const upkeep = (age: number): number => rate * weightAt(age) ** power;
   const gain = (age: number): number => Math.max(0, weightAt(age + 1) - weightAt(age));
   const lastGain = gain(end - 1);
-  const forGain = byTable(end) - byTable(end - 1) - upkeep(end - 1);
-  const perGain = lastGain === 0 ? 0 : Math.max(0, forGain / lastGain);
+  // The cost of gain is that of the table's last day, so that daily feed has no step where the table ends.
+  const perGain = lastGain === 0 ? 0 : Math.max(0, (lastDay - upkeep(end - 1)) / lastGain);
   return (age) => {
-    let eaten = byTable(age);
-    for (let day = end; day < age; day += 1) eaten += Math.min(1, age - day) * (upkeep(day) + perGain * gain(day));
+    let eaten = 0;
+    for (let day = end; day < age; day += 1)
+      eaten += Math.min(1, age - day) * (upkeep(day) + perGain * gain(day));
     return eaten;
+  };
+};
+
+/**
+ * The intake line of a kind that grows along a plan line: smooth through the weekly points of its table, then upkeep and
+ * gain. `now` is the age in days whose table values are put on record.
+ */
+export const intakeLine = (read: Reader, line: string, sexes: string, now: number): IntakeLine => {
+  const points =
+    line === 'fast'
+      ? pointsByAge(read, sexes, now)
+      : pointsByWeight(read, line, planCurveFor(read, line, sexes, now), now);
+  const byTable = smoothLine(points);
+  const end = points.at(-1)?.[0] ?? 0;
+  // Only drawn when it is needed, so that an answer within the table does not name figures from beyond it.
+  let past: IntakeLine | undefined;
+  return (age) => {
+    if (age <= end) return byTable(age);
+    past ??= linePast(read, planCurveFor(read, line, sexes, now), end, byTable(end) - byTable(end - 1));
+    return byTable(end) + past(age);
   };
 };

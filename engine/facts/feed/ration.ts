@@ -53,7 +53,9 @@ export const rationFacts = [
     needs: ['age'],
     figures: rationFigures,
     compute: (read) => {
-      const next = [read.figure('feed/starter-until'), read.figure('feed/grower-until')].find((age) => age > read.number('age'));
+      const next = [read.figure('feed/starter-until'), read.figure('feed/grower-until')].find(
+        (age) => age > read.number('age'),
+      );
       return next === undefined ? undefined : addDays(read.group.hatched, next);
     },
   }),

@@ -19,6 +19,7 @@ export const recordFacts = [
   defineFact({
     id: 'feed-days-recorded',
     unit: 'day',
+    needs: ['growth-line'],
     each,
     wants,
     figures,
@@ -27,6 +28,7 @@ export const recordFacts = [
   defineFact({
     id: 'feed-days-covered',
     unit: 'ratio',
+    needs: ['growth-line'],
     each,
     wants,
     figures,
@@ -38,6 +40,7 @@ export const recordFacts = [
   defineFact({
     id: 'feed-recorded-ratio',
     unit: 'ratio',
+    needs: ['growth-line'],
     each,
     wants,
     figures,
@@ -51,13 +54,19 @@ export const recordFacts = [
     unit: null,
     needs: ['feed-days-recorded'],
     wants: ['feed-days-covered', 'feed-recorded-ratio'],
-    figures: ['feed/records-least-days', 'feed/records-coverage', 'feed/records-doubt-low', 'feed/records-doubt-high'],
+    figures: [
+      'feed/records-least-days',
+      'feed/records-coverage',
+      'feed/records-doubt-low',
+      'feed/records-doubt-high',
+    ],
     compute: (read) => {
       if (read.number('feed-days-recorded') === 0) return 'none';
       if (read.number('feed-days-recorded') < read.figure('feed/records-least-days')) return 'few';
       if (Number(read.maybe('feed-days-covered') ?? 0) < read.figure('feed/records-coverage')) return 'gaps';
       const ratio = Number(read.maybe('feed-recorded-ratio') ?? 0);
-      const isLikely = ratio >= read.figure('feed/records-doubt-low') && ratio <= read.figure('feed/records-doubt-high');
+      const isLikely =
+        ratio >= read.figure('feed/records-doubt-low') && ratio <= read.figure('feed/records-doubt-high');
       return isLikely ? 'used' : 'doubtful';
     },
   }),

@@ -16,7 +16,8 @@ export const survivalLine = (
   const behind = read.along('losses/pattern', [kind]);
   const left = (age: number): number => Math.max(0, 1 - rate * behind(Math.max(0, age)));
   return (from, to) => {
+    if (to <= from) return 1;
     const now = left(from);
-    return to <= from || now === 0 ? 1 : left(to) / now;
+    return now === 0 ? 1 : left(to) / now;
   };
 };

@@ -4,6 +4,7 @@ import type { Group } from '../../types.ts';
 import { defineFact, type Reader } from '../define.ts';
 import { settingNumber } from '../setting.ts';
 import { type Belief, followLevel } from '../sums/follow-level.ts';
+import { halfWidth } from '../sums/normal.ts';
 import { standardError } from '../sums/sampling.ts';
 import { planCurve, planFigures, planNeeds } from './plan.ts';
 import { weighingDays } from './weighings.ts';
@@ -60,7 +61,7 @@ const followFlock = (read: Reader): readonly BeliefOn[] => {
     level: 0,
     variance: spreadBefore(read) ** 2,
     drift: driftADay(read),
-    gate: read.figure('growth/odd-gate'),
+    gate: halfWidth(read.figure('growth/odd-gate')),
   });
   return beliefs.map((belief, index) => ({ ...belief, on: days[index]?.on ?? read.asked }));
 };

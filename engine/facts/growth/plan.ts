@@ -24,7 +24,8 @@ const published = 'growth/published-weight';
 const derived = 'growth/derived-weight';
 
 /**
- * A table of weights by week as a line smooth in the logarithm, so that early growth by the share is not flattened.
+ * A table of weights by week as a line smooth in the logarithm, so that early growth by the share is not flattened; a
+ * week that the table leaves out stands on the straight line between its neighbours.
  * Drawn when it is first asked for, since the line beyond a published table often never is, and read at `now` (age in
  * days) first, so that the weight on record as used is today's.
  */

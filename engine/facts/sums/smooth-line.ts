@@ -53,7 +53,8 @@ const slopesOf = (pieces: readonly Piece[]): number[] => {
  */
 export const smoothLine = (points: readonly Point[]): ((x: number) => number) => {
   const pieces = piecesOf(points);
-  if (pieces.length === 0 || pieces.some((piece) => !(piece.step > 0))) throw new Error('a line wants points in rising order');
+  if (pieces.length === 0 || pieces.some((piece) => !(piece.step > 0)))
+    throw new Error('a line wants points in rising order');
   const slopes = slopesOf(pieces);
   const [start, low] = points[0] as Point;
   const [end, high] = points.at(-1) as Point;

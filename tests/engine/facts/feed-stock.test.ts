@@ -78,6 +78,16 @@ describe('feed in hand', () => {
     expect(left(state)).toBe(34);
   });
 
+  test('counts only what is on record for a group of a kind that nobody described, and says so', () => {
+    const groups = [group({ arrived: hatched, kind: 'speckled' })];
+    const settings = told(addDays(on, -2), 40);
+    const state = stateOf({ on, groups, settings, feedings: [fed(addDays(on, -1), 5), fed(on, 4, null)] });
+    expect(left(state)).toBe(31);
+    expect(workOut(state).step('feed-taken', 'whites').assumed).toEqual([
+      { id: 'feed-of-unknown-kind', group: 'whites', values: {} },
+    ]);
+  });
+
   test('is never below nothing: more fed than bought is said aloud', () => {
     const state = flock({ purchases: [bought(addDays(on, -1), 10)], feedings: [fed(on, 12)] });
     const step = workOut(state).step('feed-left', null);
@@ -104,7 +114,9 @@ describe('how long it lasts', () => {
 
   test('less long when they eat more than expected', () => {
     const state = flock({ settings: told(on, 12 * need(on)) });
-    const [usual, early] = ['feed-runs-out', 'feed-runs-out-early'].map((fact) => String(worth(state, fact, on, null)));
+    const [usual, early] = ['feed-runs-out', 'feed-runs-out-early'].map((fact) =>
+      String(worth(state, fact, on, null)),
+    );
     expect(String(early) < String(usual)).toBe(true);
   });
 
@@ -151,13 +163,21 @@ describe('what to buy', () => {
 
   test('is parted by ration without remainder', () => {
     const state = flock({ settings: told(on, 0) });
-    const parts = ['starter', 'grower', 'finisher'].map((ration) => Number(worth(state, `${ration}-needed`, on, null)));
+    const parts = ['starter', 'grower', 'finisher'].map((ration) =>
+      Number(worth(state, `${ration}-needed`, on, null)),
+    );
     expect(parts[0]).toBe(0);
-    expect(parts.reduce((sum, each) => sum + each, 0)).toBeCloseTo(Number(worth(state, 'feed-needed', on, null)), 8);
+    expect(parts.reduce((sum, each) => sum + each, 0)).toBeCloseTo(
+      Number(worth(state, 'feed-needed', on, null)),
+      8,
+    );
   });
 
   test('is not known while a group of an unknown kind eats with the rest', () => {
-    const groups = [group({ arrived: hatched }), group({ arrived: hatched, name: 'odd', kind: 'speckled', line: 2 })];
+    const groups = [
+      group({ arrived: hatched }),
+      group({ arrived: hatched, name: 'odd', kind: 'speckled', line: 2 }),
+    ];
     expect(worth(stateOf({ on, groups, settings: told(on, 40) }), 'bags-to-buy', on, null)).toBeNull();
   });
 });

@@ -36,7 +36,9 @@ describe('feed of a day', () => {
   test('asks nothing of a chick on its first day and still feeds a bird kept for 154 days', () => {
     const kinds = ['fast', 'medium', 'slow'];
     for (const kind of kinds) {
-      const byAge = [0, 154].map((age) => Number(worth(flock({ on: addDays(hatched, age) }, { kind }), 'feed-table-day')));
+      const byAge = [0, 154].map((age) =>
+        Number(worth(flock({ on: addDays(hatched, age) }, { kind }), 'feed-table-day')),
+      );
       expect(byAge[0]).toBeGreaterThan(0.005);
       expect(byAge[0]).toBeLessThan(0.02);
       expect(byAge[1]).toBeGreaterThan(0.08);
@@ -92,14 +94,18 @@ describe('cold', () => {
     const state = flock({ weather: cold(on, 10, null) }, inPen);
     expect(worthUntil(state, 'feed-cold-extra', addDays(on, 4))).toBeCloseTo(0.01, 10);
     const { assumed } = workOut(flock({}, inPen)).step('feed-over-span', 'whites');
-    expect(assumed).toEqual([{ id: 'no-cold-on-record', group: 'whites', values: { days: { value: 1, unit: 'day' } } }]);
+    expect(assumed).toEqual([
+      { id: 'no-cold-on-record', group: 'whites', values: { days: { value: 1, unit: 'day' } } },
+    ]);
   });
 });
 
 describe('a span', () => {
   test('adds up its days, both ends counted', () => {
     const state = flock();
-    const days = [0, 1, 2].map((ahead) => Number(worth(flock({ on: addDays(on, ahead) }), 'feed-per-bird-day')));
+    const days = [0, 1, 2].map((ahead) =>
+      Number(worth(flock({ on: addDays(on, ahead) }), 'feed-per-bird-day')),
+    );
     expect(worthUntil(state, 'span-days', addDays(on, 2))).toBe(3);
     expect(worthUntil(state, 'feed-per-bird', addDays(on, 2))).toBeCloseTo(
       days.reduce((sum, each) => sum + each, 0),
@@ -166,13 +172,17 @@ describe('a span', () => {
 
 describe('own feed records', () => {
   const first = addDays(on, -10);
-  const expected = Array.from(
-    { length: 10 },
-    (_, index) => Number(worth(flock({ on: addDays(first, index) }), 'feed-today')),
+  const expected = Array.from({ length: 10 }, (_, index) =>
+    Number(worth(flock({ on: addDays(first, index) }), 'feed-today')),
   );
 
   test('of ten days a fifth above the table pull it two thirds of the way', () => {
-    const state = flock({ feedings: feedings(first, expected.map((each) => each * 1.2)) });
+    const state = flock({
+      feedings: feedings(
+        first,
+        expected.map((each) => each * 1.2),
+      ),
+    });
     expect(worth(state, 'feed-records')).toBe('used');
     expect(worth(state, 'feed-recorded-ratio')).toBeCloseTo(1.2, 10);
     expect(worth(state, 'feed-ratio')).toBeCloseTo(1 + (0.2 * 10) / 15, 10);

@@ -82,7 +82,16 @@ describe('the day they are ready', () => {
     expect(facts.map((fact) => workings.step(fact, 'whites').value)).toEqual([null, false, null, null, null]);
   });
 
-  test('has the line end as its late end when the low end never comes to it', () => {
+  test('has for its late end no day on which such birds are held no more', () => {
+    const late = (mean: number) => worth(onDay(49, { weighings: [weighing(49, mean)] }), 'ready-late');
+    expect(late(1.9)).toBe(addDays(hatched, 84));
+    // So slow that they are ready only after that day: then the late end is that day itself.
+    const state = onDay(49, { weighings: [weighing(49, 1.7)] });
+    expect(Number(worth(state, 'days-to-ready'))).toBeGreaterThan(84 - 49);
+    expect(worth(state, 'ready-late')).toBe(worth(state, 'ready-on'));
+  });
+
+  test('has the end of the growth line as its late end when the low end never comes to it', () => {
     expect(worth(onDay(30, { kind: 'slow' }, { settings: wanting(2.1) }), 'ready-late')).toBe(
       addDays(hatched, 154),
     );

@@ -26,11 +26,15 @@ describe('water for the day', () => {
   test('takes a mild day where no high is on record, and says so', () => {
     const step = workOut(flock(42)).step('water-heat-factor', null);
     expect(step.value).toBe(1);
-    expect(step.assumed).toEqual([{ id: 'mild-day', group: null, values: { mild: { value: 21, unit: 'C' } } }]);
+    expect(step.assumed).toEqual([
+      { id: 'mild-day', group: null, values: { mild: { value: 21, unit: 'C' } } },
+    ]);
   });
 
   test('is not lowered on a cool day', () => {
-    expect(worth(flock(42, { weather: high(42, 5) }), 'water-heat-factor', addDays(hatched, 42), null)).toBe(1);
+    expect(worth(flock(42, { weather: high(42, 5) }), 'water-heat-factor', addDays(hatched, 42), null)).toBe(
+      1,
+    );
   });
 
   test('is lower for a slow bird as its feed is', () => {
@@ -74,7 +78,9 @@ describe('water for the day', () => {
 });
 
 describe('fills', () => {
-  const drinkers = (count: number, size: number) => ({ settings: { ...set('drinkers', count), ...set('drinker-size', size) } });
+  const drinkers = (count: number, size: number) => ({
+    settings: { ...set('drinkers', count), ...set('drinker-size', size) },
+  });
 
   test('are the water over what the drinkers hold, a begun one whole', () => {
     expect(worth(flock(42, drinkers(2, 10)), 'drinker-fills')).toBe(1);
