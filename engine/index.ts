@@ -22,7 +22,7 @@ import {
 } from './ledger/index.ts';
 import type { Problem } from './problem.ts';
 import type { Known } from './rulebook/checks/index.ts';
-import { inForce } from './rulebook/figures.ts';
+import { inForce, rememberSorted } from './rulebook/figures.ts';
 import type { Answer, Entry, Moment, Request, Rulebook, State, Value } from './types.ts';
 import { toBase } from './units.ts';
 
@@ -74,9 +74,10 @@ const limitsOn = (book: Rulebook, on: Day): Measure => ({
 
 const openLedger = (book: Rulebook, ledger: Ledger, text: () => string): Engine => {
   const reading = bookFor(book);
+  const sortKeys = rememberSorted();
   const worldAt = (moment: Moment): World => {
     const { state, problems } = foldTo(ledger, moment, reading);
-    return { book, facts: allFacts, state, problems };
+    return { book, facts: allFacts, state, problems, sortKeys };
   };
   return {
     book,

@@ -293,12 +293,14 @@ export type Gives = 'yes' | 'no' | 'cannot-say' | 'amount' | 'list' | 'caution' 
 /** A task for the daily round that a holding rule brings with it. */
 export interface Chore {
   readonly id: string;
-  /** `morning`, `midday`, `evening`, or `soon` for what must be bought or booked. */
+  /** `now` before all else, `morning`, `midday`, `evening`, or `soon` for what must be bought or booked. */
   readonly at: string;
   readonly order: number;
   readonly says: string;
   /** Entry kind that ticks it off when one is on record for the day; null when none does. */
   readonly doneBy: string | null;
+  /** Rules whose chore for the same group makes this one pointless that day: nobody trims the heat of birds that are moving out. */
+  readonly givesWayTo: readonly string[];
 }
 
 export interface RuleCase {

@@ -93,6 +93,12 @@ const saySteps = (speech: Speech, part: Part): Token[] =>
     done: step.done,
   }));
 
+/** A round is to be worked through: what it takes for granted is listed where the single tasks are asked about. */
+const sayHowMany = (count: number): string | null =>
+  count === 0
+    ? null
+    : `${count === 1 ? 'One thing is' : `${count} things are`} taken for granted here: "why" lists them.`;
+
 /** The tokens of an answer. */
 export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
   const { on } = answer.request.moment;
@@ -104,7 +110,7 @@ export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
   const remarks = answer.parts.flatMap((part) =>
     part.remarks.map((each): Token => ({ t: 'detail', text: phrase(speech, each.says) })),
   );
-  const assumed = sayAllAssumed(speech, answer.assumed);
+  const assumed = gathered ? sayHowMany(answer.assumed.length) : sayAllAssumed(speech, answer.assumed);
   return eachOnce([
     ...(on === speech.today ? [] : [{ t: 'heading', text: `For ${sayDay(on, speech.today)}` } as const]),
     ...(gathered ? cautions : []),

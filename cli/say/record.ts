@@ -20,7 +20,10 @@ const sayField = (speech: Speech, name: string, value: unknown): string => {
   if (Array.isArray(value)) return listed(value.map((each) => sayField(speech, name, each)));
   // A flag says nothing but that its part of the wording stays.
   if (typeof value === 'boolean') return '';
-  if (typeof value !== 'string') return String(value);
+  if (typeof value !== 'string') return value === 0 ? 'none' : String(value);
+  // A setting is kept under its id, and read back under its name.
+  const setting = name === 'what' ? speech.book.words.settings[value] : undefined;
+  if (setting !== undefined) return setting.name;
   if (isDay(value)) return sayDay(value, speech.today);
   if (moneyFields.has(name)) return `${speech.currency}${value}`;
   const quantity = readQuantity(speech.book.units, value);

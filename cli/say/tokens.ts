@@ -28,7 +28,7 @@ export type Token =
   /** Secondary matter: assumptions, references, remarks. */
   | { readonly t: 'detail'; readonly text: string }
   | { readonly t: 'heading'; readonly text: string }
-  /** A task of the daily round; `at` is `morning`, `midday`, `evening` or `soon`. `id` is for scripts, never shown. */
+  /** A task of the daily round; `at` is `now`, `morning`, `midday`, `evening` or `soon`. `id` is for scripts, never shown. */
   | {
       readonly t: 'step';
       readonly id: string;

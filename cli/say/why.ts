@@ -2,6 +2,7 @@
 import { stepOf, stepsBehind, stepsInto } from '../../engine/explain/drill.ts';
 import type { Answer, Reason, Shown, Step } from '../../engine/types.ts';
 import { sayClaim } from './answer.ts';
+import { sayAllAssumed } from './assumed.ts';
 import { nameOf } from './names.ts';
 import { capital, fill } from './phrase.ts';
 import { sayValue } from './quantity.ts';
@@ -33,6 +34,8 @@ export const sayWhy = (speech: Speech, answer: Answer): readonly Token[] => {
         });
     }
   }
+  const assumed = sayAllAssumed(speech, answer.assumed);
+  if (assumed !== null) tokens.push({ t: 'detail', text: assumed });
   const count = answer.parts.flatMap((part) => part.reasons).length;
   return count === 0
     ? tokens

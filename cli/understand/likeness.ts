@@ -18,7 +18,8 @@ export interface Likeness {
   readonly lines: number;
   /** Topic → how many lines it was learned from. */
   readonly phrasings: Readonly<Record<string, number>>;
-  readonly nots: Readonly<Record<string, number>>;
+  /** Topic → the features of each line that must not be taken for it. */
+  readonly nots: Readonly<Record<string, readonly (readonly string[])[]>>;
   /** Feature → topic → count. */
   readonly counts: Counts;
   readonly notCounts: Counts;
@@ -44,17 +45,11 @@ const countAll = (
   return Object.fromEntries([...counts].map(([id, row]) => [id, Object.fromEntries(row)]));
 };
 
-const byTopic = (
-  lessons: readonly Lesson[],
-  count: (lesson: Lesson) => number,
-): Readonly<Record<string, number>> =>
-  Object.fromEntries(lessons.map((lesson) => [lesson.topic, count(lesson)]));
-
 /** Counts once; the weights follow from the counts when they are asked for. The order of lessons does not matter. */
 export const learnLikeness = (lessons: readonly Lesson[]): Likeness => ({
   lines: lessons.reduce((sum, lesson) => sum + lesson.phrasings.length, 0),
-  phrasings: byTopic(lessons, (lesson) => lesson.phrasings.length),
-  nots: byTopic(lessons, (lesson) => lesson.not.length),
+  phrasings: Object.fromEntries(lessons.map((lesson) => [lesson.topic, lesson.phrasings.length])),
+  nots: Object.fromEntries(lessons.map((lesson) => [lesson.topic, lesson.not])),
   counts: countAll(lessons, (lesson) => lesson.phrasings),
   notCounts: countAll(lessons, (lesson) => lesson.not),
 });
@@ -72,10 +67,22 @@ export const weighFeature = (likeness: Likeness, id: string): ReadonlyMap<string
   return new Map(
     Object.entries(likeness.phrasings).map(([topic, here]) => {
       const own = row[topic] ?? 0;
-      const elsewhere = likeness.lines - here + (likeness.nots[topic] ?? 0);
+      const elsewhere = likeness.lines - here + (likeness.nots[topic]?.length ?? 0);
       const inside = (own + drawn * share) / (here + drawn);
       const outside = (total - own + (nots?.[topic] ?? 0) + drawn * share) / (elsewhere + drawn);
       return [topic, Math.min(most, Math.max(least, Math.log(inside / outside)))] as const;
     }),
   );
+};
+
+/** Shared features as a part of all features of both. */
+const overlap = (one: ReadonlySet<string>, other: readonly string[]): number => {
+  const shared = other.filter((id) => one.has(id)).length;
+  return shared / Math.max(1, one.size + other.length - shared);
+};
+
+/** How near a line comes to one that must not be taken for the topic: 1 for the same line, 0 for nothing shared. */
+export const nearnessToNot = (likeness: Likeness, topic: string, features: readonly string[]): number => {
+  const own = new Set(features);
+  return Math.max(0, ...(likeness.nots[topic] ?? []).map((not) => overlap(own, not)));
 };

@@ -3,7 +3,7 @@ import { featuresOf, ideasOf } from './features.ts';
 import { type Line, wordsUnder } from './find/all.ts';
 import { functionWords } from './function-words.ts';
 import type { Lexicon, Topic } from './lexicon.ts';
-import { weighFeature } from './likeness.ts';
+import { nearnessToNot, weighFeature } from './likeness.ts';
 import type { Evidence } from './types.ts';
 
 /** A topic with its score and the evidence behind it, heaviest first. */
@@ -24,6 +24,9 @@ export const part = {
   unexplained: 2.2,
   /** The same for ideas that this program is not about at all, whatever else a line says. */
   never: 8,
+  /** Against a topic, for nearness to a line that must not be taken for it, from `notFrom` on. */
+  not: 10,
+  notFrom: 0.4,
   /** Against every topic, for a word that stands in no rule file. */
   strange: 0.4,
   mostStrange: 3,
@@ -92,7 +95,8 @@ const weighStrange = (strange: readonly string[]): readonly Evidence[] => {
 export const matchTopics = (words: string, line: Line, form: number, lexicon: Lexicon): readonly Match[] => {
   const ideas = ideasIn(words, line, lexicon);
   const unknown = weighStrange(strangeIn(line, lexicon));
-  const features = featuresOf(line, lexicon.classOf).map((feature) => ({
+  const found = featuresOf(line, lexicon.classOf);
+  const features = found.map((feature) => ({
     weights: weighFeature(lexicon.likeness, feature.id),
     words: wordsUnder(words, line.tokens, feature.from, feature.to),
     share: functionWords.has(feature.id) ? part.small : 1,
@@ -106,12 +110,20 @@ export const matchTopics = (words: string, line: Line, form: number, lexicon: Le
     }
     return [...byWords].map(([under, weight]) => ({ idea: 'wording', words: under, weight }));
   };
+  const ids = found.map((feature) => feature.id);
+  const weighNot = (topic: Topic): readonly Evidence[] => {
+    const near = nearnessToNot(lexicon.likeness, topic.id, ids) - part.notFrom;
+    return near <= 0
+      ? []
+      : [{ idea: 'like a line that means something else', words, weight: -near * part.not }];
+  };
   return lexicon.topics
     .map((topic): Match => {
       const all = [
         ...weighIdeas(topic, ideas, lexicon),
         ...weighWording(topic),
         ...weighShape(topic, form),
+        ...weighNot(topic),
         ...unknown,
       ];
       const evidence = all

@@ -70,6 +70,12 @@ export const tell = (
   const days = namesDay(words, line, about);
   const told: Told = { words, line, days, about, carried: before?.groups ?? [] };
   const built = build(told);
+  if (built.keepsDay === true) {
+    return {
+      draft: { kind, on: about.today, fields: built.fields, missing: built.missing },
+      assumed: built.assumed,
+    };
+  }
   const said = days.on ?? days.since ?? before?.on ?? about.today;
   // only weather can be told ahead; a day to come in another record stands in its fields
   const on = said > about.today && kind !== 'weather' ? about.today : said;

@@ -3,7 +3,7 @@ import type { Answer, Missing, Part, Question, Request, StepToDo } from '../type
 import { answer } from './ask.ts';
 import type { World } from './world.ts';
 
-const timesOfDay = ['morning', 'midday', 'evening', 'soon'];
+const timesOfDay = ['now', 'morning', 'midday', 'evening', 'soon'];
 
 const inOrder = (a: StepToDo, b: StepToDo): number =>
   timesOfDay.indexOf(a.at) - timesOfDay.indexOf(b.at) ||
@@ -13,6 +13,13 @@ const inOrder = (a: StepToDo, b: StepToDo): number =>
 const eachOnce = <T>(items: readonly T[]): T[] => [
   ...new Map(items.map((item) => [JSON.stringify(item), item])).values(),
 ];
+
+/** Leaves out chores that give way to another one for the same group. */
+const withoutPointless = (world: World, steps: readonly StepToDo[]): StepToDo[] =>
+  steps.filter((step) => {
+    const ways = world.book.rules[step.rule]?.chore?.givesWayTo ?? [];
+    return !steps.some((other) => other.group === step.group && ways.includes(other.rule));
+  });
 
 /** Answers a question that gathers others: their chores in the order of the day, with all cautions and all that is not known. */
 export const gather = async (world: World, request: Request, question: Question): Promise<Answer> => {
@@ -38,7 +45,10 @@ export const gather = async (world: World, request: Request, question: Question)
     ),
     // Remarks stay with the single answers: a round is to be worked through, not read.
     remarks: [],
-    steps: parts.flatMap((each) => each.steps).sort(inOrder),
+    steps: withoutPointless(
+      world,
+      parts.flatMap((each) => each.steps),
+    ).sort(inOrder),
     when: null,
     turnsOn: [],
     unless: [],

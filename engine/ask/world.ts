@@ -4,6 +4,7 @@ import type { Fact } from '../facts/define.ts';
 import { openWorkings, type Workings } from '../facts/workings.ts';
 import type { Problem } from '../problem.ts';
 import { byRank } from '../reason/choose.ts';
+import type { SortKeys } from '../rulebook/figures.ts';
 import type { Rule, Rulebook, State, Supposition } from '../types.ts';
 
 export interface World {
@@ -11,6 +12,7 @@ export interface World {
   readonly facts: ReadonlyMap<string, Fact>;
   readonly state: State;
   readonly problems: readonly Problem[];
+  readonly sortKeys?: SortKeys | undefined;
 }
 
 /** Facts on another day or under suppositions, over the same state. */
@@ -20,7 +22,15 @@ export const workingsOn = (
   until: Day | null,
   supposing: readonly Supposition[],
 ): Workings =>
-  openWorkings({ state: world.state, book: world.book, facts: world.facts, on, until, supposing });
+  openWorkings({
+    state: world.state,
+    book: world.book,
+    facts: world.facts,
+    sortKeys: world.sortKeys,
+    on,
+    until,
+    supposing,
+  });
 
 /** The rules of a question, highest-ranking first. */
 export const rulesOf = (book: Rulebook, question: string): readonly Rule[] =>

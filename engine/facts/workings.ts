@@ -1,6 +1,6 @@
 /** Works facts out on demand, each once, and keeps the tree of what every value was made of. */
 import type { Day } from '../day.ts';
-import { figureAt, keysOf } from '../rulebook/figures.ts';
+import { figureAt, keysOf, type SortKeys } from '../rulebook/figures.ts';
 import type {
   Assumed,
   FigureUse,
@@ -24,6 +24,8 @@ export interface Setup {
   readonly on: Day;
   readonly until: Day | null;
   readonly supposing: readonly Supposition[];
+  /** Sorts the keys of tables; one that remembers saves a look ahead from sorting them every day. */
+  readonly sortKeys?: SortKeys | undefined;
 }
 
 /** A figure as used, with its number in base units. */
@@ -51,7 +53,7 @@ interface Draft {
 const keyOf = (fact: string, group: string | null): string => (group === null ? fact : `${fact}\0${group}`);
 
 /** Prepares the workings of one moment. Nothing is computed until it is asked for. */
-export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup): Workings => {
+export const openWorkings = ({ state, book, facts, on, until, supposing, sortKeys }: Setup): Workings => {
   const done = new Map<string, Step>();
   const underway = new Set<string>();
   const groupNamed = (name: string | null): Group | undefined =>
@@ -64,7 +66,7 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
     const figure = book.figures[id];
     if (figure === undefined) throw new Error(`no such figure: ${id}`);
     const supposed = supposedFigure(id);
-    const use = figureAt(figure, on, at, state.ownFigures);
+    const use = figureAt(figure, on, at, state.ownFigures, sortKeys);
     if (use === undefined) return undefined;
     if (supposed === undefined) return { use, base: toBase(book.units, use) };
     const base = supposed.adds ? toBase(book.units, use) + Number(supposed.value) : Number(supposed.value);
@@ -116,7 +118,7 @@ export const openWorkings = ({ state, book, facts, on, until, supposing }: Setup
       declared(fact.figures, id);
       const figure = book.figures[id];
       if (figure === undefined) throw new Error(`no such figure: ${id}`);
-      return keysOf(figure, on, branch);
+      return keysOf(figure, on, branch, sortKeys);
     };
     return {
       state,

@@ -45,6 +45,8 @@ export const readDocument = ({ file, text }: RuleFile): RuleDocument => {
     lineCounter: counter,
     uniqueKeys: true,
     prettyErrors: false,
+    // Faults come back as problems; nothing is written past the caller.
+    logLevel: 'error',
   });
 
   const problem = (at: Place, code: string, data: Problem['data']): Problem => ({

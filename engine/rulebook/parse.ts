@@ -102,6 +102,7 @@ export const ruleFrom = (id: string, data: z.infer<typeof ruleShape>): Rule => {
             order: data.chore.order,
             says: data.chore.says,
             doneBy: data.chore['done-by'] ?? null,
+            givesWayTo: data.chore['gives-way-to'] ?? [],
           },
     daily: data.daily ?? false,
     cases: data.cases.map((each) => ({

@@ -123,10 +123,11 @@ export const ruleShape = z.strictObject({
   daily: z.boolean().optional(),
   chore: z
     .strictObject({
-      at: z.enum(['morning', 'midday', 'evening', 'soon']),
+      at: z.enum(['now', 'morning', 'midday', 'evening', 'soon']),
       order: z.number(),
       says: z.string(),
       'done-by': z.string().optional(),
+      'gives-way-to': z.array(path).optional(),
     })
     .optional(),
   cases: z.array(

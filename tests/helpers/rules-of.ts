@@ -1,5 +1,5 @@
 /** Rules and conditions made up for tests of the reasoning alone; they know nothing of birds. */
-import type { Condition, Gives, Leaf, Rule } from '../../engine/types.ts';
+import type { Condition, Leaf, Rule } from '../../engine/types.ts';
 
 /** A comparison with whatever side is given. */
 export const leaf = (fact: string, operator: string, side: Partial<Leaf> = {}): Leaf => ({
@@ -16,13 +16,14 @@ export const leaf = (fact: string, operator: string, side: Partial<Leaf> = {}): 
 export const ruleOf = (name: string, when: Condition, more: Partial<Rule> = {}): Rule => ({
   id: `ask/${name}`,
   question: 'ask',
-  gives: 'no' as Gives,
+  gives: 'no',
   when,
   says: name,
   whyRight: name,
   source: 'own-judgement',
   outranks: [],
   chore: null,
+  daily: false,
   cases: [],
   ...more,
 });

@@ -1,7 +1,8 @@
 /** The smallest rulebook in which everything has its place and nothing is wrong, for tests that break one thing. */
-import { buildRulebook } from '../../engine/rulebook/load.ts';
+
 import type { Known } from '../../engine/rulebook/checks/index.ts';
 import type { RuleFile } from '../../engine/rulebook/document.ts';
+import { buildRulebook } from '../../engine/rulebook/load.ts';
 
 const files: Readonly<Record<string, string>> = {
   'assumptions.yaml': `no-frost: no frost is on record, so none is taken

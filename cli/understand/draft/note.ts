@@ -7,5 +7,5 @@ const lead =
 export const buildNote: Build = (told) => {
   const words = told.words.replace(lead, '').trim();
   const fields = { words: words === '' ? null : words };
-  return { fields: known(fields), missing: lacking(fields, 'words'), assumed: [] };
+  return { fields: known(fields), missing: lacking(fields, 'words'), assumed: [], keepsDay: true };
 };

@@ -1,4 +1,5 @@
 /** A setting of the place, from words: which one, and its value read by its own dimension. */
+import { nameDay } from '../find/calendar.ts';
 import { spansOf, type TermSpan } from '../spans.ts';
 import { ownUnit } from './mass.ts';
 import {
@@ -12,6 +13,7 @@ import {
   says,
   type Told,
   terms,
+  under,
   written,
 } from './told.ts';
 
@@ -77,7 +79,12 @@ const countIn = (told: Told): Value => {
 
 const dayIn = (told: Told): Value => {
   const day = spansOf(told.line.spans, 'day')[0];
-  return day === undefined ? none : { value: day.future, assumed: [] };
+  return day === undefined
+    ? none
+    : {
+        value: day.future,
+        assumed: day.plain ? [] : [`taking ${under(told, day)} as ${nameDay(day.future)}`],
+      };
 };
 
 const readers: Readonly<Record<string, (told: Told, term: TermSpan) => Value>> = {
@@ -125,5 +132,11 @@ export const buildSetting: Build = (told) => {
   const term = chooseTerm(told);
   const read = term === null ? none : readAs(told, term);
   const fields = { what: term?.id ?? null, value: read.value };
-  return { fields: known(fields), missing: lacking(fields, 'what', 'value'), assumed: read.assumed };
+  const dimension = told.about.book.words.settings[term?.id ?? '']?.dimension;
+  return {
+    fields: known(fields),
+    missing: lacking(fields, 'what', 'value'),
+    assumed: read.assumed,
+    keepsDay: dimension === 'day',
+  };
 };

@@ -20,6 +20,8 @@ export interface Built {
   readonly fields: Readonly<Record<string, unknown>>;
   readonly missing: readonly string[];
   readonly assumed: readonly string[];
+  /** True when a day in the words is the value of a field, and not the day of the record. */
+  readonly keepsDay?: boolean;
 }
 
 export type Build = (told: Told) => Built;

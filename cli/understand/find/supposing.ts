@@ -95,7 +95,9 @@ const readChange = (line: Line, from: number, to: number): Supposing | null => {
   const money = spansOf(inside, 'money')[0];
   const heat = spansOf(inside, 'quantity').find((span) => span.dimension === 'temperature');
   const number = spansOf(inside, 'number')[0];
-  const other = spansOf(inside, 'quantity').find((span) => span.dimension !== 'temperature' && span.dimension !== 'time');
+  const other = spansOf(inside, 'quantity').find(
+    (span) => span.dimension !== 'temperature' && span.dimension !== 'time',
+  );
   const value = money ?? heat ?? other ?? number;
   if (value === undefined) return null;
   const kind = value.kind === 'quantity' ? value.dimension : value.kind;

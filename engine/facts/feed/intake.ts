@@ -80,11 +80,14 @@ const linePast = (read: Reader, weightAt: Curve, end: number, lastDay: number): 
   const lastGain = gain(end - 1);
   // The cost of gain is that of the table's last day, so that daily feed has no step where the table ends.
   const perGain = lastGain === 0 ? 0 : Math.max(0, (lastDay - upkeep(end - 1)) / lastGain);
+  const perDay = (age: number): number => upkeep(age) + perGain * gain(age);
+  // Walks over a year ask for every day in turn, so each is added up once.
+  const eaten = [0];
   return (age) => {
-    let eaten = 0;
-    for (let day = end; day < age; day += 1)
-      eaten += Math.min(1, age - day) * (upkeep(day) + perGain * gain(day));
-    return eaten;
+    const whole = Math.floor(age - end);
+    for (let day = eaten.length; day <= whole; day += 1)
+      eaten.push((eaten.at(-1) ?? 0) + perDay(end + day - 1));
+    return (eaten[whole] ?? 0) + (age - end - whole) * perDay(end + whole);
   };
 };
 

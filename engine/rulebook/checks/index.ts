@@ -40,11 +40,18 @@ const checks: readonly RulebookCheck[] = [
   emptyList,
   leafSides,
   ruleCases,
-  tieWithoutRank,
   questionRules,
   factWords,
   unusedFigure,
 ];
 
-export const checkRulebook: RulebookCheck = (checked, known) =>
-  checks.flatMap((check) => check(checked, known));
+/** Runs all checks. Whether rules tie is only asked of rules without another fault, which may be the cause of it. */
+export const checkRulebook: RulebookCheck = (checked, known) => {
+  const found = checks.flatMap((check) => check(checked, known));
+  const faulty = new Set(found.map(({ at }) => at.file));
+  const isSound = (rule: unknown): boolean => !faulty.has(checked.documents.get(`rule:${rule}`)?.file ?? '');
+  const ties = tieWithoutRank(checked, known).filter(
+    ({ data }) => isSound(data.rule) && (data.other === undefined || isSound(data.other)),
+  );
+  return [...found, ...ties];
+};

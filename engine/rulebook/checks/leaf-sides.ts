@@ -1,5 +1,4 @@
 /** Both sides of a comparison must fit: a known operator, one right-hand side, no bare number, one dimension. */
-
 import { operatorNamed, operators } from '../../operators.ts';
 import type { Problem } from '../../problem.ts';
 import type { Leaf, Rulebook } from '../../types.ts';
@@ -10,14 +9,12 @@ import type { KnownFact, RulebookCheck } from './index.ts';
 
 type Fault = { readonly key: string; readonly code: string; readonly data: Problem['data'] };
 
-const dimension = (book: Rulebook, unit: string | null): string =>
-  unit === null
-    ? 'choice'
-    : unit === 'date'
-      ? 'date'
-      : unitOf(book.units, unit) === undefined
-        ? unit
-        : dimensionOf(book.units, unit);
+/** Undefined for a unit that is not on the list: that is a problem of its own. */
+const dimension = (book: Rulebook, unit: string | null): string | undefined => {
+  if (unit === null) return 'choice';
+  if (unit === 'date') return 'date';
+  return unitOf(book.units, unit) === undefined ? undefined : dimensionOf(book.units, unit);
+};
 
 const sideCount = (leaf: Leaf): number =>
   [leaf.figure, leaf.other, leaf.value].filter((side) => side !== null).length;
@@ -42,7 +39,8 @@ const faultOf = (leaf: Leaf, book: Rulebook, facts: readonly KnownFact[]): Fault
     return { key: 'value', code: 'bare-number', data: { found: leaf.value } };
   }
   if ((operator.takes === 'list') !== Array.isArray(leaf.value) && operator.takes !== 'nothing') {
-    return { key: 'value', code: 'wrong-sides', data: { operator: leaf.operator, sides } };
+    const key = leaf.value === null ? 'operator' : 'value';
+    return { key, code: 'wrong-sides', data: { operator: leaf.operator, sides } };
   }
   const left = facts.find((fact) => fact.id === leaf.fact);
   if (left === undefined) return undefined;
@@ -56,7 +54,7 @@ const faultOf = (leaf: Leaf, book: Rulebook, facts: readonly KnownFact[]): Fault
       : facts.find((fact) => fact.id === leaf.other)?.unit;
   if (right === undefined || operator.takes === 'nothing') return undefined;
   const rightIs = dimension(book, right);
-  return leftIs === rightIs
+  return leftIs === rightIs || leftIs === undefined || rightIs === undefined
     ? undefined
     : {
         key: leaf.figure !== null ? 'figure' : 'other',

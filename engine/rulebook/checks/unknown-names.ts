@@ -6,12 +6,19 @@ import { nearest } from '../nearest.ts';
 import type { RulebookCheck } from './index.ts';
 
 /** Names that a wording may use besides facts and figures. */
-const alwaysThere = ['group', 'on', 'until', 'when'];
+const alwaysThere = ['group', 'on', 'until'];
 
 export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
   const problems: Problem[] = [];
   const factIds = facts.map((fact) => fact.id);
-  const figureIds = Object.keys(book.figures);
+  // A file that is there but faulty has told so itself: its name is known all the same.
+  const filesOf = (kind: string): string[] =>
+    [...documents.keys()].flatMap((part) => (part.startsWith(kind) ? [part.slice(kind.length)] : []));
+  const figureIds = filesOf('figure:');
+  const sourceIds = filesOf('source:');
+  const questionIds = filesOf('question:');
+  const ruleIds = filesOf('rule:');
+  const recordIds = filesOf('record:');
   const unitIds = book.units.list.map((unit) => unit.id);
   const expect = (part: string, path: Path, what: string, name: string, known: readonly string[]): void => {
     if (known.includes(name)) return;
@@ -39,15 +46,18 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
       if (axis.unit !== null) expect(part, ['by', index, 'unit'], 'unit', axis.unit, unitIds);
     });
     figure.values.forEach((value, index) => {
-      expect(part, ['values', index, 'source'], 'source', value.source, Object.keys(book.sources));
+      expect(part, ['values', index, 'source'], 'source', value.source, sourceIds);
     });
   }
   for (const rule of Object.values(book.rules)) {
     const part = `rule:${rule.id}`;
-    expect(part, ['gives'], 'question', rule.question, Object.keys(book.questions));
-    expect(part, ['source'], 'source', rule.source, Object.keys(book.sources));
+    expect(part, ['gives'], 'question', rule.question, questionIds);
+    expect(part, ['source'], 'source', rule.source, sourceIds);
     rule.outranks.forEach((other, index) => {
-      expect(part, ['outranks', index], 'rule', other, Object.keys(book.rules));
+      expect(part, ['outranks', index], 'rule', other, ruleIds);
+    });
+    rule.chore?.givesWayTo.forEach((other, index) => {
+      expect(part, ['chore', 'gives-way-to', index], 'rule', other, Object.keys(book.rules));
     });
     for (const { leaf, path } of leavesOf(rule.when)) {
       expect(part, [...path, 'fact'], 'fact', leaf.fact, factIds);
@@ -56,7 +66,7 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
     }
     for (const { text, path } of wordingsOf(rule)) expectIn(part, path, text);
     if (rule.chore !== null && rule.chore.doneBy !== null)
-      expect(part, ['chore', 'done-by'], 'record', rule.chore.doneBy, Object.keys(book.records));
+      expect(part, ['chore', 'done-by'], 'record', rule.chore.doneBy, recordIds);
   }
   for (const question of Object.values(book.questions)) {
     const part = `question:${question.id}`;
@@ -66,7 +76,7 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
       if (result.fact !== 'when') expect(part, ['results', index, 'fact'], 'fact', result.fact, factIds);
     });
     question.gathers.forEach((other, index) => {
-      expect(part, ['gathers', index], 'question', other, Object.keys(book.questions));
+      expect(part, ['gathers', index], 'question', other, questionIds);
     });
   }
   for (const { id, how, shown } of Object.values(book.facts)) {

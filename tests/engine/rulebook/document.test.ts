@@ -60,7 +60,11 @@ describe('a file that would not end', () => {
   test.each([
     ['an alias of itself', 'a: &a [*a]', 1],
     ['an alias of nothing', 'a: *b', 1],
-    ['a bomb of aliases', `a: &a [${'x, '.repeat(9)}x]\nb: &b [${'*a, '.repeat(10)}x]\nc: [${'*b, '.repeat(12)}x]`, 2],
+    [
+      'a bomb of aliases',
+      `a: &a [${'x, '.repeat(9)}x]\nb: &b [${'*a, '.repeat(10)}x]\nc: [${'*b, '.repeat(12)}x]`,
+      2,
+    ],
   ])('%s', (_, text, count) => {
     const { data, problems } = read(text);
     expect(data).toBeUndefined();
@@ -93,12 +97,37 @@ describe('a file of another kind', () => {
   });
 
   test('never throws, whatever it holds', () => {
-    const bit = fc.constantFrom('a', ': ', '\n', '  ', '- ', '[', ']', '{', '}', '"', "'", '&x ', '*x', '|', '>', '#', '? ', '\t', '\0', '\ud800', '---\n', '!!', '%');
+    const bit = fc.constantFrom(
+      'a',
+      ': ',
+      '\n',
+      '  ',
+      '- ',
+      '[',
+      ']',
+      '{',
+      '}',
+      '"',
+      "'",
+      '&x ',
+      '*x',
+      '|',
+      '>',
+      '#',
+      '? ',
+      '\t',
+      '\0',
+      '\ud800',
+      '---\n',
+      '!!',
+      '%',
+    );
     fc.assert(
       fc.property(fc.array(bit, { maxLength: 40 }), (bits) => {
         const { data, problems } = read(bits.join(''));
         expect(problems.length > 0).toBe(data === undefined);
-        for (const { at } of problems) expect(Math.min(at.line, at.column, at.length ?? 1)).toBeGreaterThanOrEqual(1);
+        for (const { at } of problems)
+          expect(Math.min(at.line, at.column, at.length ?? 1)).toBeGreaterThanOrEqual(1);
       }),
       { numRuns: 2000 },
     );

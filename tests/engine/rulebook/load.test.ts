@@ -111,16 +111,11 @@ describe('a rulebook with mistakes', () => {
       ...changed('figures/out/youngest.yaml', 'unit: day', 'unit: dog'),
       ...changed('sources/own-judgement.yaml', 'standing: judgement', 'standing: hearsay'),
     });
+    // Not told: that nobody knows the faulty source, or that a rule ties with another while its comparison is not even one.
     expect(problems.map(({ code, at }) => [at.file, at.line, code])).toEqual([
       ['sources/own-judgement.yaml', 5, 'wrong-shape'],
-      ['figures/out/lowest-night.yaml', 7, 'unknown-source'],
       ['figures/out/youngest.yaml', 2, 'unknown-unit'],
-      ['figures/out/youngest.yaml', 5, 'unknown-source'],
-      ['decisions/go-out/may-go.yaml', 14, 'unknown-source'],
-      ['decisions/go-out/too-young.yaml', 10, 'unknown-source'],
-      ['decisions/go-out/may-go.yaml', 6, 'unit-clash'],
       ['decisions/go-out/too-young.yaml', 5, 'unknown-operator'],
-      ['decisions/go-out/too-young.yaml', 1, 'tie-without-rank'],
     ]);
     expect(Object.keys(book.rules)).toEqual(['go-out/may-go', 'go-out/too-young']);
     expect(book.sources).toEqual({});
@@ -158,7 +153,13 @@ describe('a folder of rule files', () => {
     const folder = mkdtempSync(join(tmpdir(), 'penside-rules-'));
     try {
       mkdirSync(join(folder, 'figures', 'out'), { recursive: true });
-      for (const path of ['words.yaml', 'figures/out/b.yaml', 'figures/out/a.yaml', 'figures/_template.yaml', 'notes.md'])
+      for (const path of [
+        'words.yaml',
+        'figures/out/b.yaml',
+        'figures/out/a.yaml',
+        'figures/_template.yaml',
+        'notes.md',
+      ])
         writeFileSync(join(folder, path), `# ${path}`);
       expect(readRuleFiles(folder)).toEqual([
         { file: 'figures/out/a.yaml', text: '# figures/out/a.yaml' },

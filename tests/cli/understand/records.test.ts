@@ -1,0 +1,191 @@
+import { expect, test } from 'vitest';
+import { listener } from '../../helpers/heard.ts';
+
+const { hear } = listener();
+
+const draftsOf = (words: string) => {
+  const heard = hear(words);
+  expect(heard.sure, `${words} was not sure: ${heard.readings.map((each) => each.topic).join()}`).toBe(true);
+  return heard.readings[0]?.entries.map(({ kind, on, fields, missing }) => ({
+    kind,
+    on,
+    ...fields,
+    ...(missing.length > 0 ? { missing } : {}),
+  }));
+};
+
+const today = '2026-05-14';
+const lastNight = '2026-05-13';
+
+test.each([
+  [
+    'lost 2 reds to a hawk last night',
+    [{ kind: 'loss', on: lastNight, group: 'reds', count: 2, cause: 'hawk' }],
+  ],
+  [
+    'lost another chick, no idea why',
+    [{ kind: 'loss', on: today, count: 1, cause: 'unknown', missing: ['group'] }],
+  ],
+  ['fed 25 lb', [{ kind: 'feed', on: today, amount: '25 lb' }]],
+  ['fed the whites half a bag', [{ kind: 'feed', on: today, group: 'whites', amount: '25 lb' }]],
+  ['fed the reds 3 scoops', [{ kind: 'feed', on: today, group: 'reds', amount: '9 lb' }]],
+  ['gave the reds two buckets', [{ kind: 'feed', on: today, group: 'reds', missing: ['amount'] }]],
+  ['low of 38 tonight', [{ kind: 'weather', on: today, low: '38 F', forecast: true }]],
+  ['it was 46 last night', [{ kind: 'weather', on: lastNight, low: '46 F' }]],
+  ['high 75 low 50', [{ kind: 'weather', on: today, high: '75 F', low: '50 F' }]],
+  ['it rained 12 mm', [{ kind: 'weather', on: today, rain: '12 mm' }]],
+  [
+    'weighed five: 3.1 3.4 2.9 3.3 3.6',
+    [
+      {
+        kind: 'weigh',
+        on: today,
+        weights: ['3.1 lb', '3.4 lb', '2.9 lb', '3.3 lb', '3.6 lb'],
+        missing: ['group'],
+      },
+    ],
+  ],
+  [
+    'five whites averaged 2.31 kg',
+    [{ kind: 'weigh', on: today, group: 'whites', mean: '2.31 kg', count: 5 }],
+  ],
+  ['the biggest white is 6 lb 2 oz', [{ kind: 'weigh', on: today, group: 'whites', weights: ['6.125 lb'] }]],
+  ['moved the pen', [{ kind: 'move', on: today }]],
+  ['moved the whites 10 ft', [{ kind: 'move', on: today, group: 'whites', distance: '10 ft' }]],
+  ['put the whites out', [{ kind: 'out', on: today, group: 'whites', to: 'pen' }]],
+  ['put them on pasture yesterday', [{ kind: 'out', on: lastNight, group: 'reds', to: 'pen' }]],
+  [
+    'took the reds outside for the day',
+    [{ kind: 'out', on: today, group: 'reds', to: 'pen', 'days-only': true }],
+  ],
+  ['brought the whites back in to the brooder', [{ kind: 'out', on: today, group: 'whites', to: 'brooder' }]],
+  [
+    'bought 6 bags at 19.50',
+    [{ kind: 'buy', on: today, what: 'feed', bags: '6 bag', amount: '300 lb', price: '117.00' }],
+  ],
+  ['new waterer was 25 bucks', [{ kind: 'buy', on: today, what: 'gear', price: '25.00' }]],
+  [
+    '50 whites hatched tuesday came this morning, 1 dead',
+    [{ kind: 'arrive', on: today, group: 'whites', count: 50, dead: 1, bird: 'fast', hatched: '2026-05-12' }],
+  ],
+  [
+    'box came, 26 in it and one dead',
+    [{ kind: 'arrive', on: today, count: 26, dead: 1, missing: ['group', 'bird', 'hatched'] }],
+  ],
+  ['brooder is 4 by 6 ft', [{ kind: 'setting', on: today, what: 'brooder', value: '4 ft x 6 ft' }]],
+  ['pen is 10x12', [{ kind: 'setting', on: today, what: 'pen', value: '10 ft x 12 ft' }]],
+  ['we want 5 lb birds', [{ kind: 'setting', on: today, what: 'wanted-carcass', value: '5 lb' }]],
+  ['there is 80 lb of feed left', [{ kind: 'setting', on: today, what: 'feed-in-stock', value: '80 lb' }]],
+  ['feed is 22.50 a bag', [{ kind: 'setting', on: today, what: 'feed-price', value: '22.50' }]],
+  ['bags are 40 lb now', [{ kind: 'setting', on: today, what: 'bag', value: '40 lb' }]],
+  ['the lamps are 250 watts', [{ kind: 'setting', on: today, what: 'lamp-watts', value: '250' }]],
+  ['there are 5 of us eating', [{ kind: 'setting', on: today, what: 'eaters', value: '5' }]],
+  ['pen is open on top', [{ kind: 'setting', on: today, what: 'pen-cover', value: 'no' }]],
+  [
+    'processing is booked for 12 june',
+    [{ kind: 'setting', on: today, what: 'process-on', value: '2026-06-12' }],
+  ],
+  [
+    'heat off for the reds',
+    [{ kind: 'sign', on: today, sign: 'heat-off', group: 'reds', words: 'heat off for the reds' }],
+  ],
+  [
+    'whites are fully feathered',
+    [{ kind: 'sign', on: today, sign: 'feathered', group: 'whites', words: 'whites are fully feathered' }],
+  ],
+  [
+    'slaughtered 4 whites, 4.8 5.1 5.0 and 4.6 lb',
+    [
+      {
+        kind: 'process',
+        on: today,
+        group: 'whites',
+        count: 4,
+        weights: ['4.8 lb', '5.1 lb', '5 lb', '4.6 lb'],
+      },
+    ],
+  ],
+  [
+    'processed 20 whites 98 lb dressed',
+    [{ kind: 'process', on: today, group: 'whites', count: 20, dressed: '98 lb' }],
+  ],
+  [
+    'holding two small whites back until 8 july',
+    [{ kind: 'keep', on: today, group: 'whites', count: 2, until: '2026-07-08', why: 'small' }],
+  ],
+  [
+    'my sister paid for her two birds, 40 dollars',
+    [{ kind: 'share', on: today, who: 'my sister', count: 2, step: 'paid', paid: '40.00' }],
+  ],
+  ['mr lopez took his 4', [{ kind: 'share', on: today, who: 'mr lopez', count: 4, step: 'handed' }]],
+  ['ate one of ours on sunday', [{ kind: 'eat', on: '2026-05-10', count: 1 }]],
+  ['note the gate hinge needs oil', [{ kind: 'note', on: today, words: 'the gate hinge needs oil' }]],
+])('%s', (words, drafts) => {
+  expect(draftsOf(words)).toEqual(drafts);
+});
+
+test('several things told in one breath become several drafts', () => {
+  expect(draftsOf('fed the whites 10 lb and the reds 8, moved the pen and it was 46 last night')).toEqual([
+    { kind: 'feed', on: today, group: 'whites', amount: '10 lb' },
+    { kind: 'feed', on: today, group: 'reds', amount: '8 lb' },
+    { kind: 'move', on: today, group: 'reds' },
+    { kind: 'weather', on: lastNight, low: '46 F' },
+  ]);
+  expect(draftsOf('lost 2 reds and 1 white to a hawk')).toEqual([
+    { kind: 'loss', on: today, group: 'reds', count: 2, cause: 'hawk' },
+    { kind: 'loss', on: today, group: 'whites', count: 1, cause: 'hawk' },
+  ]);
+});
+
+test('a day said once goes for the whole breath, a night only for the weather', () => {
+  expect(draftsOf('yesterday I fed the whites 10 lb and moved the pen')?.map((each) => each.on)).toEqual([
+    lastNight,
+    lastNight,
+  ]);
+  expect(draftsOf('46 last night, fed the whites 10 lb and moved the pen')?.map((each) => each.on)).toEqual([
+    lastNight,
+    today,
+    today,
+  ]);
+});
+
+test('what was taken for granted is said aloud', () => {
+  expect(hear('bought 6 bags at 19.50').readings[0]?.assumed).toEqual(['taking a bag as 50 lb']);
+  expect(hear('ate one of ours on sunday').readings[0]?.assumed).toEqual(['taking sunday as Sunday 10 May']);
+  expect(hear('put them on pasture').readings[0]?.assumed).toEqual([
+    'taking the reds, the only group it can be',
+  ]);
+});
+
+test('an asked field is filled by its answer', () => {
+  const draft = { kind: 'loss', on: lastNight, fields: { count: 2, cause: 'hawk' }, missing: ['group'] };
+  const heard = hear('the reds', { asking: { draft, field: 'group' } });
+  expect(heard.readings[0]?.entries).toEqual([
+    { kind: 'loss', on: lastNight, fields: { count: 2, cause: 'hawk', group: 'reds' }, missing: [] },
+  ]);
+});
+
+test.each([
+  ['arrive', 'hatched', 'tuesday', '2026-05-12'],
+  ['arrive', 'bird', 'slow', 'slow'],
+  ['arrive', 'group', 'the late reds', 'late reds'],
+  ['arrive', 'count', '26', 26],
+  ['feed', 'amount', '25', '25 lb'],
+  ['share', 'who', 'my aunt Jo', 'my aunt Jo'],
+  ['figure', 'reason', 'our mill packs smaller bags', 'our mill packs smaller bags'],
+])('the answer to %s: %s', (kind, field, words, value) => {
+  const draft = { kind, on: today, fields: {}, missing: [field] };
+  expect(hear(words, { asking: { draft, field } }).readings[0]?.entries[0]).toEqual({
+    kind,
+    on: today,
+    fields: expect.objectContaining({ [field]: value }),
+    missing: [],
+  });
+});
+
+test('a question in place of an answer is heard as the question', () => {
+  const draft = { kind: 'loss', on: today, fields: { count: 2 }, missing: ['group'] };
+  expect(hear('how much feed this week', { asking: { draft, field: 'group' } }).readings[0]?.topic).toBe(
+    'feed-amount',
+  );
+});

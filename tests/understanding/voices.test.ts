@@ -1,0 +1,36 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { readRules } from '../helpers/read-rules.ts';
+import { placeFor } from './place.ts';
+import { countOutcomes, readLabelled, scoreLines } from './score.ts';
+
+const about = placeFor(readRules());
+
+const score = (voice: string) => {
+  const path = new URL(`./${voice}.jsonl`, import.meta.url);
+  const scored = scoreLines(readLabelled(readFileSync(path, 'utf8')), about).filter((each) => each.askable);
+  const { right, asked, wrong } = countOutcomes(scored);
+  const share = (count: number): number => count / scored.length;
+  return { right: share(right), reached: share(right + asked), wrong: share(wrong) };
+};
+
+// The levels are those reached, a little rounded down; raise them when a voice is understood better.
+test.each([
+  ['smallholder', 0.7, 0.8, 0.08],
+  ['newcomer', 0.8, 0.92, 0.05],
+])('a voice that nothing was tuned on: %s', (voice, right, reached, wrong) => {
+  const level = score(voice);
+  expect(level.right).toBeGreaterThanOrEqual(right);
+  expect(level.reached).toBeGreaterThanOrEqual(reached);
+  expect(level.wrong).toBeLessThanOrEqual(wrong);
+});
+
+test.each([
+  ['foreman', 0.8, 0.9, 0.06],
+  ['teenager', 0.9, 0.95, 0.04],
+])('a voice of the workbench: %s', (voice, right, reached, wrong) => {
+  const level = score(voice);
+  expect(level.right).toBeGreaterThanOrEqual(right);
+  expect(level.reached).toBeGreaterThanOrEqual(reached);
+  expect(level.wrong).toBeLessThanOrEqual(wrong);
+});
