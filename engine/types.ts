@@ -301,6 +301,8 @@ export interface Chore {
   readonly doneBy: string | null;
   /** Rules whose chore for the same group makes this one pointless that day: nobody trims the heat of birds that are moving out. */
   readonly givesWayTo: readonly string[];
+  /** The fact (a day, or a day and time) by which it must be done; null when the time of day says enough. */
+  readonly by: string | null;
 }
 
 export interface RuleCase {
@@ -354,6 +356,8 @@ export interface Question {
   /** Ideas that speak for it (above 0) or against it (below 0), with their weights. */
   readonly ideas: Readonly<Record<string, number>>;
   readonly results: readonly QuestionResult[];
+  /** Slots of the words that stand for facts: "for 42 birds" supposes 42 of them for this one answer. */
+  readonly takes: Readonly<Record<string, string>>;
   /** Wording for all groups together, with the totals as {facts}; null when there is nothing to add up. */
   readonly together: string | null;
   /** Questions whose chores make up this list; only for the daily round. */
@@ -568,6 +572,8 @@ export interface StepToDo {
   readonly question: string;
   readonly group: string | null;
   readonly at: string;
+  /** By when, as a day or a day and time; null when `at` says enough. */
+  readonly by: string | null;
   readonly order: number;
   readonly says: Sentence;
   readonly done: boolean;

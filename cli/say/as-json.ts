@@ -66,7 +66,7 @@ const valued = (
   unit: string | null,
   fact: string,
 ): { readonly value: Value | null; readonly unit: string | null } => {
-  if (typeof value !== 'number' || unit === null || unit === 'date') return { value, unit };
+  if (typeof value !== 'number' || unit === null) return { value, unit };
   // A ratio stays a ratio for scripts; only people are shown percent.
   if (unit === 'ratio') return { value: tidy(value), unit };
   const shown = inShownUnit(speech, value, unit, fact);
@@ -158,7 +158,7 @@ export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer
     steps: steps.map((step) => ({
       id: step.id,
       says: phrase(speech, step.says),
-      due: step.at,
+      due: step.by ?? step.at,
       done: step.done,
       rule: step.rule,
     })),

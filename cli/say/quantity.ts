@@ -27,6 +27,10 @@ export const sayDay = (day: Day, today: Day): string => {
   return day.slice(0, 4) === today.slice(0, 4) ? words : `${words} ${year}`;
 };
 
+/** A local day and time, `2026-05-16T07:00`, as people say it: `Saturday 16 May at 07:00`. */
+export const sayTime = (time: string, today: Day): string =>
+  `${sayDay(time.slice(0, 10), today)} at ${time.slice(11, 16)}`;
+
 /** So many decimals, without zeros that say nothing; below one a second decimal, where much would otherwise be lost. */
 const round = (value: number, decimals: number): string => {
   const fine = Math.abs(value) < 1 && decimals === 1 ? 2 : decimals;
@@ -79,6 +83,7 @@ export const sayValue = (speech: Speech, { value, unit }: Shown, word?: string):
   if (value === null) return 'not known';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (unit === 'date') return sayDay(String(value), speech.today);
+  if (unit === 'date-time') return sayTime(String(value), speech.today);
   if (typeof value === 'string') return value;
   return unit === null ? round(value, 2) : sayNumber(speech, value, unit, word);
 };

@@ -12,12 +12,16 @@ export interface Asked {
   readonly leftOut: readonly Supposing[];
 }
 
-const unitFor = (book: Rulebook, own: string | null, of: string, system: 'us' | 'metric'): string | null =>
-  own !== null && unitOf(book.units, own) !== undefined
-    ? own
-    : of === 'date'
-      ? null
-      : shownUnit(book.units, of, system);
+/** The unit that was said, if it measures what the fact is; else the one the place uses. Null for days and choices. */
+const unitFor = (book: Rulebook, said: string | null, of: string, system: 'us' | 'metric'): string | null => {
+  if (unitOf(book.units, of) === undefined) return null;
+  const dimension = dimensionOf(book.units, of);
+  const word = said?.toLowerCase() ?? '';
+  const named = book.units.list.find(
+    (unit) => unit.dimension === dimension && (unit.id === said || unit.words.includes(word)),
+  );
+  return named?.id ?? shownUnit(book.units, of, system);
+};
 
 /** A supposed number in base units; a change of temperature is a difference, not a point on the scale. */
 const inBase = (
@@ -48,6 +52,19 @@ const toSupposition = (book: Rulebook, supposing: Supposing, system: 'us' | 'met
   return { what: { figure: figure.id }, value: inBase(book, supposing, base, system), adds: supposing.adds };
 };
 
+/** Numbers said in the question that stand for facts, such as "for 42 birds", as suppositions. */
+const takenFromSlots = (flock: Flock, reading: Reading, system: 'us' | 'metric'): Supposition[] => {
+  const takes = flock.book.questions[reading.topic]?.takes ?? {};
+  const supposed = new Set(reading.supposing.map((each) => each.fact));
+  return Object.entries(takes).flatMap(([slot, fact]) => {
+    const value = reading.slots[slot];
+    if ((typeof value !== 'number' && typeof value !== 'string') || supposed.has(fact)) return [];
+    const { unit } = reading.slots;
+    const said = { what: slot, fact, value, unit: typeof unit === 'string' ? unit : null, adds: false };
+    return toSupposition(flock.book, said, system) ?? [];
+  });
+};
+
 /** The end of a span that was named by what happens then: processing, going out. */
 const endOf = (flock: Flock, horizon: unknown, groups: readonly string[], on: Day): Day | null => {
   if (typeof horizon !== 'string') return null;
@@ -76,7 +93,7 @@ export const toRequest = (flock: Flock, reading: Reading, on: Day, system: 'us' 
       groups: reading.groups,
       moment: momentOn(flock, from),
       until: reading.until ?? span ?? endOf(flock, reading.slots.horizon, reading.groups, from),
-      supposing: supposed.flatMap(({ as }) => as ?? []),
+      supposing: [...supposed.flatMap(({ as }) => as ?? []), ...takenFromSlots(flock, reading, system)],
     },
     leftOut: supposed.flatMap(({ each, as }) => (as === null ? [each] : [])),
   };

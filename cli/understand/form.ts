@@ -64,7 +64,7 @@ const largeAfterHow = new Set(
 );
 /** A question word inside a line asks, except those that also join clauses (`the one which`, `when they came`). */
 const joiners = new Set(['which', 'when', 'who', 'where']);
-const notPast = new Set(['need', 'feed', 'bed', 'seed', 'indeed', 'red', 'shed', 'weed']);
+const notPast = new Set(['need', 'feed', 'bed', 'indeed', 'red', 'shed', 'weed']);
 
 const weighAsked = (words: readonly string[], start: number): number => {
   const [first = '', second = ''] = words.slice(start);

@@ -83,10 +83,11 @@ const allPhrases = (book: Rulebook): readonly { words: string; list: TermSpan['l
   ];
 };
 
+/** Ideas that some topic of a family is about. `about` topics speak of whatever was asked or told before. */
 const claimedBy = (topics: readonly Topic[], family: Topic['family']): ReadonlySet<string> =>
   new Set(
     topics
-      .filter((topic) => topic.family === family || (family !== 'about' && topic.family === 'about'))
+      .filter((topic) => topic.family === family || topic.family === 'about' || family === 'about')
       .flatMap((topic) => Object.keys(topic.ideas).filter((idea) => (topic.ideas[idea] ?? 0) > 0)),
   );
 

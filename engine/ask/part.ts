@@ -33,6 +33,11 @@ const fillingOf = (workings: Workings, request: PartRequest): Filling => ({
   figure: (id) => workings.figure(id, request.group)?.use,
 });
 
+const byOf = (fact: string | null, filling: Filling): string | null => {
+  const value = fact === null ? null : filling.fact(fact).value;
+  return typeof value === 'string' ? value : null;
+};
+
 const choresOf = (world: World, evaluation: Evaluation, filling: Filling, on: Day): StepToDo[] =>
   evaluation.outcomes
     .filter(({ rule, outcome }) => outcome === 'held' && rule.chore !== null)
@@ -47,6 +52,7 @@ const choresOf = (world: World, evaluation: Evaluation, filling: Filling, on: Da
               question: rule.question,
               group: evaluation.group,
               at: rule.chore.at,
+              by: byOf(rule.chore.by, filling),
               order: rule.chore.order,
               says: sentence(rule.chore.says, filling),
               done:

@@ -2,7 +2,7 @@
 import type { Day } from '../day.ts';
 import type { FromEntry, Group, Shown, State, Value } from '../types.ts';
 
-/** Unit of a fact: a base unit of `rules/units.yaml`, `date` for a day, or null for a choice or a yes or no. */
+/** Unit of a fact: a base unit of `rules/units.yaml`, `date` for a day, `date-time` for a local day and time (`2026-05-16T07:00`), or null for a choice or a yes or no. */
 export type FactUnit = string | null;
 
 /**

@@ -57,6 +57,7 @@ export const questionFrom = (id: string, data: z.infer<typeof questionShape>): Q
   not: data.not,
   ideas: data.ideas,
   results: data.results.map((each) => ({ id: each.id, fact: each.fact, total: each.total ?? null })),
+  takes: data.takes ?? {},
   together: data.together ?? null,
   gathers: data.gathers ?? [],
   turns: data.turns ?? false,
@@ -103,6 +104,7 @@ export const ruleFrom = (id: string, data: z.infer<typeof ruleShape>): Rule => {
             says: data.chore.says,
             doneBy: data.chore['done-by'] ?? null,
             givesWayTo: data.chore['gives-way-to'] ?? [],
+            by: data.chore.by ?? null,
           },
     daily: data.daily ?? false,
     cases: data.cases.map((each) => ({

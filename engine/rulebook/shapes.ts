@@ -69,6 +69,7 @@ export const questionShape = z.strictObject({
   days: z.number().int().optional(),
   turns: z.boolean().optional(),
   results: z.array(z.strictObject({ id: kebab, fact: kebab, total: z.enum(['sum']).optional() })),
+  takes: z.record(kebab, kebab).optional(),
   together: z.string().optional(),
   gathers: z.array(kebab).optional(),
   ideas: weights,
@@ -128,6 +129,7 @@ export const ruleShape = z.strictObject({
       says: z.string(),
       'done-by': z.string().optional(),
       'gives-way-to': z.array(path).optional(),
+      by: kebab.optional(),
     })
     .optional(),
   cases: z.array(

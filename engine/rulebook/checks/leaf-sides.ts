@@ -12,7 +12,7 @@ type Fault = { readonly key: string; readonly code: string; readonly data: Probl
 /** Undefined for a unit that is not on the list: that is a problem of its own. */
 const dimension = (book: Rulebook, unit: string | null): string | undefined => {
   if (unit === null) return 'choice';
-  if (unit === 'date') return 'date';
+  if (unit === 'date' || unit === 'date-time') return unit;
   return unitOf(book.units, unit) === undefined ? undefined : dimensionOf(book.units, unit);
 };
 

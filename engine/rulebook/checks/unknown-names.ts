@@ -56,6 +56,8 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
     rule.outranks.forEach((other, index) => {
       expect(part, ['outranks', index], 'rule', other, ruleIds);
     });
+    if (rule.chore !== null && rule.chore.by !== null)
+      expect(part, ['chore', 'by'], 'fact', rule.chore.by, factIds);
     rule.chore?.givesWayTo.forEach((other, index) => {
       expect(part, ['chore', 'gives-way-to', index], 'rule', other, Object.keys(book.rules));
     });
@@ -75,6 +77,8 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
     question.results.forEach((result, index) => {
       if (result.fact !== 'when') expect(part, ['results', index, 'fact'], 'fact', result.fact, factIds);
     });
+    for (const [slot, fact] of Object.entries(question.takes))
+      expect(part, ['takes', slot], 'fact', fact, factIds);
     question.gathers.forEach((other, index) => {
       expect(part, ['gathers', index], 'question', other, questionIds);
     });

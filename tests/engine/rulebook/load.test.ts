@@ -59,6 +59,7 @@ describe('a small rulebook', () => {
       order: 10,
       says: 'Move the {group} out.',
       doneBy: 'out',
+      givesWayTo: [],
     });
     expect(book.figures['out/lowest-night']).toEqual({
       id: 'out/lowest-night',
