@@ -24,6 +24,12 @@ const base = (match: Match): Pick<Reading, 'topic' | 'evidence' | 'score'> => ({
 /** A question: days lean to the future; an age stands for the day on which one group reaches it. */
 export const readQuestion = (match: Match, words: string, line: Line, about: About): Reading => {
   const supposing = findSupposing(words, line);
+  const asked = {
+    ...line,
+    spans: line.spans.filter(
+      (span) => !supposing.some((each) => each.from <= span.from && span.to <= each.to),
+    ),
+  };
   const days = settleDays(words, line, 'future');
   const groups = groupsIn(line);
   const [age] = spansOf(line.spans, 'age');
@@ -37,7 +43,7 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
     on: days.on ?? reached,
     until: days.until,
     days: days.days,
-    slots: { ...readSlots(words, line), ...since },
+    slots: { ...readSlots(words, asked, match.topic.family), ...since },
     supposing: supposing.map(({ from: _from, to: _to, ...each }) => each),
     entries: [],
     assumed: [
@@ -63,7 +69,7 @@ export const readRecord = (
     on: drafts[0]?.draft.on ?? null,
     until: null,
     days: null,
-    slots: readSlots(words, line),
+    slots: readSlots(words, line, 'tell'),
     supposing: [],
     entries: drafts.map((each) => each.draft),
     assumed: [...new Set(drafts.flatMap((each) => each.assumed))],

@@ -2,13 +2,33 @@
 
 import { type Line, wordsUnder } from './find/all.ts';
 import { findHorizon } from './find/horizon.ts';
+import type { Topic } from './lexicon.ts';
 import { spansOf } from './spans.ts';
 import type { Slot } from './types.ts';
 
 const lowWords = new Set(['low', 'lows', 'night', 'nights', 'tonight', 'minimum', 'overnight', 'minima']);
 
+/** Slots that only a record has: weights, and the terms of its kind. */
+const toldSlots = (line: Line): Readonly<Record<string, Slot>> => {
+  const slots: Record<string, Slot> = {};
+  const weights = [
+    ...spansOf(line.spans, 'number'),
+    ...spansOf(line.spans, 'quantity').filter((span) => span.dimension === 'mass'),
+  ].sort((one, other) => one.from - other.from);
+  if (weights.length > 1) slots.weights = weights.map((span) => span.value);
+  for (const list of ['cause', 'sign', 'setting'] as const) {
+    const term = spansOf(line.spans, 'term').find((span) => span.list === list);
+    if (term !== undefined) slots[list === 'setting' ? 'what' : list] = term.id;
+  }
+  return slots;
+};
+
 /** The slots of a line; texts stand as typed, numbers as numbers. */
-export const readSlots = (words: string, line: Line): Readonly<Record<string, Slot>> => {
+export const readSlots = (
+  words: string,
+  line: Line,
+  family: Topic['family'],
+): Readonly<Record<string, Slot>> => {
   const under = (span: { from: number; to: number }): string =>
     wordsUnder(words, line.tokens, span.from, span.to);
   const slots: Record<string, Slot> = {};
@@ -30,8 +50,8 @@ export const readSlots = (words: string, line: Line): Readonly<Record<string, Sl
   const numbers = spansOf(line.spans, 'number');
   const whole = numbers.find((span) => Number.isInteger(span.value));
   if (whole !== undefined) {
-    slots.count = whole.value;
-    slots.n = whole.value;
+    if (family === 'about') slots.n = whole.value;
+    else slots.count = whole.value;
   }
   const heat = spansOf(line.spans, 'quantity').find((span) => span.dimension === 'temperature');
   const isLow = line.tokens.some((token) => lowWords.has(token.word));
@@ -43,16 +63,6 @@ export const readSlots = (words: string, line: Line): Readonly<Record<string, Sl
     slots.amount = amount.value;
     slots.unit = amount.unit;
   }
-  const weights = [
-    ...spansOf(line.spans, 'number'),
-    ...spansOf(line.spans, 'quantity').filter((span) => span.dimension === 'mass'),
-  ]
-    .sort((one, other) => one.from - other.from)
-    .map((span) => span.value);
-  if (weights.length > 1) slots.weights = weights;
-  for (const list of ['cause', 'sign', 'setting'] as const) {
-    const term = spansOf(line.spans, 'term').find((span) => span.list === list);
-    if (term !== undefined) slots[list === 'setting' ? 'what' : list] = term.id;
-  }
+  if (family === 'tell') Object.assign(slots, toldSlots(line));
   return slots;
 };

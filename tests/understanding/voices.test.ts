@@ -18,6 +18,7 @@ const score = (voice: string) => {
 test.each([
   ['smallholder', 0.7, 0.8, 0.08],
   ['newcomer', 0.8, 0.92, 0.05],
+  ['nurse', 0.85, 0.92, 0.04],
 ])('a voice that nothing was tuned on: %s', (voice, right, reached, wrong) => {
   const level = score(voice);
   expect(level.right).toBeGreaterThanOrEqual(right);

@@ -40,9 +40,10 @@ const quantityIn = (told: Told, dimension: string): Value => {
   const unit =
     dimension === 'mass' ? ownUnit(told).id : told.about.book.units.shown[dimension]?.[told.about.system];
   if (bare === undefined || unit === undefined) return none;
+  const shown = told.about.book.units.list.find((each) => each.id === unit)?.one.trim() ?? unit;
   return {
     value: written(bare.value, unit),
-    assumed: [`taking ${decimal(bare.value)} as ${decimal(bare.value)} ${unit}`],
+    assumed: [`taking ${decimal(bare.value)} as ${decimal(bare.value)} ${shown}`],
   };
 };
 
