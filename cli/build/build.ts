@@ -5,6 +5,7 @@ import { build, type Plugin } from 'esbuild';
 import { known } from '../../engine/index.ts';
 import { buildRulebook, readRuleFiles } from '../../engine/rulebook/load.ts';
 import { sayProblem } from '../say/problem.ts';
+import { learn } from '../understand/lexicon.ts';
 import { licencesOf } from './licences.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -30,6 +31,7 @@ const compileRules = (): void => {
     throw new Error(`the rules have ${problems.length} problems`);
   }
   writeFileSync(`${out}/rulebook.json`, JSON.stringify(book));
+  writeFileSync(`${out}/learned.json`, JSON.stringify(learn(book)));
 };
 
 const bundle = async (): Promise<void> => {

@@ -1,5 +1,5 @@
 /** From a command's options to the flock it talks about. */
-import { shippedRulebook } from '../rulebook.ts';
+import { shippedLexicon, shippedRulebook } from '../rulebook.ts';
 import { isThere, type Surroundings } from '../surroundings.ts';
 import type { Flock } from '../talk/flock.ts';
 import { openDemo, openOwn } from '../talk/open-flock.ts';
@@ -26,6 +26,6 @@ export const openFlock = (given: Given, around: Surroundings, allowDemo: boolean
     textOf(given, 'file') === undefined &&
     around.env.PENSIDE_FILE === undefined &&
     !isThere(path);
-  const opening = { book, path, today: days.on, asOf: days.asOf, now: around.now, by: around.by };
+  const opening = { book, lexicon: shippedLexicon(book), path, today: days.on, asOf: days.asOf, now: around.now, by: around.by };
   return { flock: isDemo ? openDemo(opening) : openOwn(opening), isDemo, path };
 };

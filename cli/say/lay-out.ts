@@ -1,6 +1,7 @@
 /** Tokens laid out as rows of words for one width; the same rows go to pipes and to the screen. */
-import stringWidth from 'string-width';
+
 import { clean } from './clean.ts';
+import { columnsOf } from './columns.ts';
 import { type Parts, partsOf } from './parts.ts';
 import type { Token, Tone } from './tokens.ts';
 import { wrap } from './wrap.ts';
@@ -34,7 +35,7 @@ const endRows = (rows: readonly string[], parts: Parts, measure: number, hang: n
   const last = rows.at(-1) ?? '';
   const before = plain.slice(0, -1);
   if (measure >= roomForColumn) {
-    const padded = last + ' '.repeat(Math.max(0, measure - column - stringWidth(last)) + 2);
+    const padded = last + ' '.repeat(Math.max(0, measure - column - columnsOf(last)) + 2);
     return [
       ...before,
       [
@@ -44,7 +45,7 @@ const endRows = (rows: readonly string[], parts: Parts, measure: number, hang: n
     ];
   }
   const joined = `${last} – `;
-  if (stringWidth(joined) + word.length <= measure) {
+  if (columnsOf(joined) + word.length <= measure) {
     return [
       ...before,
       [
@@ -75,7 +76,7 @@ const rowsOfParts = (parts: Parts, measure: number): readonly Row[] => {
 const rowsOfPicture = (lines: readonly string[], says: string, measure: number): readonly Row[] => {
   const drawn = lines.map((line) => clean(line).trimEnd());
   // A drawing that does not fit is noise once wrapped; its sentence says the same.
-  const fits = drawn.every((line) => stringWidth(line) <= measure);
+  const fits = drawn.every((line) => columnsOf(line) <= measure);
   return [
     ...(fits ? drawn.map((text): Row => (text === '' ? [] : [{ text, tone: 'plain' }])) : []),
     ...wrap(clean(says), measure).map((text): Row => [{ text, tone: 'aside' }]),

@@ -1,7 +1,8 @@
 /** A problem in words: where it is, the line itself with a caret, what is wrong, and what to type instead. */
-import stringWidth from 'string-width';
+
 import type { Problem } from '../../engine/problem.ts';
 import { clean } from './clean.ts';
+import { columnsOf } from './columns.ts';
 import { wordsOf } from './problem-words.ts';
 
 /** A long line is shown around the caret only, so that the caret never wraps away from what it points at. */
@@ -24,8 +25,8 @@ export const sayProblem = (problem: Problem): readonly string[] => {
   // Each character the terminal would not show takes one place all the same, so that the caret stays right.
   const shown = around([...problem.raw].map((char) => clean(char) || ' ').join(''), column);
   // Counted in terminal columns, as some characters take two of them and some none.
-  const before = stringWidth(shown.text.slice(0, shown.caret));
-  const under = stringWidth(shown.text.slice(shown.caret, shown.caret + length));
+  const before = columnsOf(shown.text.slice(0, shown.caret));
+  const under = columnsOf(shown.text.slice(shown.caret, shown.caret + length));
   const caret = `${' '.repeat(before)}${'^'.repeat(Math.max(1, under))}`;
   return [place, `  ${shown.text}`, `  ${caret}`, ...(next === null ? [] : [`  ${clean(next)}`])];
 };

@@ -1,12 +1,12 @@
 /** Breaks a text into rows that fit, counted in terminal columns and never inside a character. */
-import stringWidth from 'string-width';
+import { columnsOf } from './columns.ts';
 
 const breakWord = (word: string, width: number): readonly string[] => {
-  if (stringWidth(word) <= width) return [word];
+  if (columnsOf(word) <= width) return [word];
   const pieces: string[] = [];
   let piece = '';
   for (const { segment } of new Intl.Segmenter().segment(word)) {
-    if (piece !== '' && stringWidth(piece + segment) > width) {
+    if (piece !== '' && columnsOf(piece + segment) > width) {
       pieces.push(piece);
       piece = '';
     }
@@ -26,7 +26,7 @@ export const wrap = (text: string, width: number, hang = 0): readonly string[] =
   for (const word of text.split(/ +/).filter((each) => each !== '')) {
     for (const piece of breakWord(word, width - hang)) {
       const joined = row.trim() === '' ? row + piece : `${row} ${piece}`;
-      if (stringWidth(joined) <= width) {
+      if (columnsOf(joined) <= width) {
         row = joined;
       } else {
         rows.push(row);

@@ -3,11 +3,12 @@ import type { Day } from '../../engine/day.ts';
 import { type Engine, openFile, openText } from '../../engine/index.ts';
 import type { Rulebook } from '../../engine/types.ts';
 import { demoLedger } from '../demo/demo.ts';
-import { makeLexicon } from '../understand/lexicon.ts';
+import type { Lexicon } from '../understand/lexicon.ts';
 import type { Flock } from './flock.ts';
 
 export interface Opening {
   readonly book: Rulebook;
+  readonly lexicon: Lexicon;
   readonly path: string;
   readonly today: Day;
   readonly asOf: Day | null;
@@ -17,11 +18,11 @@ export interface Opening {
 }
 
 /** A conversation over the keeper's own file, which need not be there yet. */
-export const openOwn = ({ book, path, today, asOf, now, by }: Opening): Flock => {
+export const openOwn = ({ book, lexicon, path, today, asOf, now, by }: Opening): Flock => {
   let engine: Engine = openFile(book, path);
   return {
     book,
-    lexicon: makeLexicon(book),
+    lexicon,
     today,
     asOf,
     canWrite: true,
@@ -38,11 +39,16 @@ export const openOwn = ({ book, path, today, asOf, now, by }: Opening): Flock =>
 };
 
 /** A conversation over the demo flock; nothing can be written. */
-export const openDemo = ({ book, today, asOf }: Pick<Opening, 'book' | 'today' | 'asOf'>): Flock => {
+export const openDemo = ({
+  book,
+  lexicon,
+  today,
+  asOf,
+}: Pick<Opening, 'book' | 'lexicon' | 'today' | 'asOf'>): Flock => {
   const engine = openText(book, 'demo', demoLedger(today));
   return {
     book,
-    lexicon: makeLexicon(book),
+    lexicon,
     today,
     asOf,
     canWrite: false,

@@ -7,6 +7,7 @@ import type { Flock } from '../../cli/talk/flock.ts';
 import { openDemo, openOwn } from '../../cli/talk/open-flock.ts';
 import { type Memory, nothingYet } from '../../cli/talk/reply.ts';
 import { turn } from '../../cli/talk/turn.ts';
+import type { Lexicon } from '../../cli/understand/lexicon.ts';
 import type { Rulebook } from '../../engine/types.ts';
 
 const said = '> ';
@@ -24,15 +25,17 @@ const headOf = (lines: readonly string[]): Readonly<Record<string, string>> =>
  * Plays the lines that begin with `> ` (and `today: DATE` lines between them, which move the calendar on) and gives
  * the whole transcript back as it should read.
  */
-export const converse = async (book: Rulebook, text: string): Promise<string> => {
+export const converse = async (book: Rulebook, lexicon: Lexicon, text: string): Promise<string> => {
   const lines = text.split('\n');
   const head = headOf(lines);
   const width = Number(head.width ?? '80');
   const folder = mkdtempSync(join(tmpdir(), 'penside-'));
   const open = (today: string): Flock =>
     head.flock === 'demo'
-      ? openDemo({ book, today, asOf: null })
-      : openOwn({ book, path: join(folder, 'flock.jsonl'), today, asOf: null, now: `${today}T07:00:00+00:00`, by: null });
+      ? openDemo({ book, lexicon, today, asOf: null })
+      : openOwn({
+          book,
+          lexicon, path: join(folder, 'flock.jsonl'), today, asOf: null, now: `${today}T07:00:00+00:00`, by: null });
   try {
     let today = head.today ?? '';
     let flock = open(today);

@@ -186,7 +186,8 @@ describe('an answer', () => {
 
   test('believes only what was written by a day, or only so many lines', async () => {
     const colder: Line = { kind: 'weather', on: today, low: '30 F', written: '2026-05-30T18:00:00-04:00' };
-    const flock = flockOf(...ready, colder);
+    const earlier = ready.map((line) => ({ ...line, written: '2026-05-28T07:00:00-04:00' }));
+    const flock = flockOf(...earlier, colder);
     const asOf = (day: string | null, lines: number | null = null) =>
       ask(flock, 'go-out', today, { moment: { on: today, asOf: day, lines } });
     const answers = await Promise.all([
@@ -225,9 +226,9 @@ describe('an answer', () => {
         }),
       ).rule;
     expect(await rule(['age', 13])).toBe('go-out/too-young');
-    expect(await rule(['age', 13], ['pasture/youngest-out', 7], ['pasture/lowest-night', 0])).toBe(
-      'go-out/may-go',
-    );
+    expect(await rule(['age', 13], ['pasture/youngest-out', 7])).toBe('go-out/not-feathered');
+    expect(await rule(['age', 15], ['feathered', true])).toBe('go-out/cold-night');
+    expect(await rule(['age', 15], ['feathered', true], ['pasture/lowest-night', 0])).toBe('go-out/may-go');
     expect(await rule(['pen-covered', false], ['hunters-lately', 1])).toBe('go-out/hunters');
     expect(await rule(['place', 'pen'])).toBe('go-out/already-out');
   });

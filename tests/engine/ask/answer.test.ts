@@ -1,0 +1,144 @@
+/** A whole answer over a rulebook and facts made up for it, so that every key of it can be looked at. */
+import { describe, expect, test } from 'vitest';
+import { answer } from '../../../engine/ask/ask.ts';
+import type { World } from '../../../engine/ask/world.ts';
+import { defineFact, type Fact } from '../../../engine/facts/define.ts';
+import type { Request, Value } from '../../../engine/types.ts';
+import { changed, smallFiles, smallKnown, smallRulebook } from '../../helpers/small-rulebook.ts';
+import { group, stateOf } from '../../helpers/state-of.ts';
+
+const on = '2026-05-08';
+
+/** Facts whose values are given by group; a group that is not named has none. */
+const factOf = (id: string, unit: string | null, values: Readonly<Record<string, Value>>): Fact =>
+  defineFact({ id, unit, compute: (read) => values[read.group.name] });
+const factsOf = (ages: Readonly<Record<string, number>>, low?: number): ReadonlyMap<string, Fact> =>
+  new Map(
+    [
+      factOf('age', 'day', ages),
+      factOf('place', null, { whites: 'brooder', reds: 'brooder', blues: 'pen' }),
+      defineFact({ id: 'night-low', unit: 'C', per: 'flock', compute: () => low }),
+      defineFact({
+        id: 'night-floor',
+        unit: 'C',
+        needs: ['age'],
+        figures: ['out/lowest-night'],
+        compute: (read) => read.maybeFigure('out/lowest-night'),
+      }),
+      defineFact({ id: 'look-ahead', unit: 'day', per: 'flock', compute: () => 2 }),
+    ].map((fact) => [fact.id, fact]),
+  );
+
+const groups = ['whites', 'reds', 'blues'].map((name) => group({ name }));
+const world = (facts: ReadonlyMap<string, Fact>, over: Readonly<Record<string, string | null>> = {}): World => ({
+  book: smallRulebook(over).book,
+  facts,
+  state: stateOf({ on, groups, lines: 4 }),
+  problems: [],
+  // Nothing is remembered from one answer to the next.
+});
+const request = (more: Partial<Request> = {}): Request => ({
+  question: 'go-out',
+  groups: [],
+  moment: { on, asOf: null, lines: null },
+  until: null,
+  supposing: [],
+  ...more,
+});
+const figure = (id: string, value: number, unit: string) => ({
+  id,
+  value,
+  unit,
+  from: '2026-01-01',
+  source: 'own-judgement',
+  own: false,
+});
+const shown = (value: Value | null, unit: string | null) => ({ value, unit });
+
+test('an answer says everything once: verdict, reasons in order, what is missing, results, workings', async () => {
+  const { workings, ...rest } = await answer(world(factsOf({ whites: 13, reds: 21 })), request());
+  const old = {
+    template: 'they are {age} old, and the least is {out/youngest}',
+    values: (age: number) => ({ age: shown(age, 'day'), 'out/youngest': shown(14, 'day') }),
+  };
+  expect(rest).toEqual({
+    request: request(),
+    question: 'go-out',
+    parts: [
+      {
+        group: 'whites',
+        verdict: 'no',
+        rule: 'go-out/too-young',
+        headline: { template: 'Not yet: the {group} are too young.', values: { group: shown('whites', null) } },
+        reasons: [
+          {
+            n: 1,
+            rule: 'go-out/too-young',
+            group: 'whites',
+            outcome: 'held',
+            says: { template: old.template, values: old.values(13) },
+            fact: { id: 'age', value: 13, unit: 'day' },
+            operator: 'less-than',
+            figure: figure('out/youngest', 14, 'day'),
+            other: null,
+            source: 'own-judgement',
+            why: 'a younger bird cannot hold its warmth',
+          },
+        ],
+        unknown: [],
+        cautions: [],
+        remarks: [],
+        steps: [],
+        when: null,
+        turnsOn: [],
+        unless: [],
+      },
+      {
+        group: 'reds',
+        verdict: 'cannot-say',
+        rule: null,
+        headline: null,
+        reasons: [
+          {
+            n: 2,
+            rule: 'go-out/may-go',
+            group: 'reds',
+            outcome: 'unknown',
+            says: {
+              template: 'tonight is {night-low}, and {night-floor} is the least',
+              values: { 'night-low': shown(null, 'C'), 'night-floor': shown(10, 'C') },
+            },
+            fact: { id: 'night-low', value: null, unit: 'C' },
+            operator: 'at-least',
+            figure: null,
+            other: { id: 'night-floor', value: expect.closeTo(10, 9), unit: 'C' },
+            source: 'own-judgement',
+            why: 'old enough for the night',
+          },
+        ],
+        unknown: [{ fact: 'night-low', group: null }],
+        cautions: [],
+        remarks: [],
+        steps: [],
+        when: null,
+        turnsOn: [{ fact: 'age', group: 'reds', from: 21, to: 13, unit: 'day', verdict: 'no' }],
+        unless: [],
+      },
+    ],
+    results: [
+      { id: 'age', fact: 'age', group: 'whites', value: 13, unit: 'day' },
+      { id: 'age', fact: 'age', group: 'reds', value: 21, unit: 'day' },
+    ],
+    assumed: [],
+    problems: [],
+    ref: `4-${smallRulebook().book.hash}-${on}`,
+  });
+  expect(workings.map(({ fact, group: of, value }) => [fact, of, value])).toEqual([
+    ['age', 'whites', 13],
+    ['night-low', null, null],
+    ['night-floor', 'whites', null],
+    ['age', 'reds', 21],
+    ['night-low', null, null],
+    ['night-floor', 'reds', expect.closeTo(10, 9)],
+  ]);
+});
