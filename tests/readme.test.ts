@@ -26,7 +26,8 @@ const renew = (text: string): string =>
     )
     .replace(
       /(<!-- all of (\S+) -->)\n(?:```\n[\s\S]*?\n```\n)?/g,
-      (_, mark: string, name: string) => `${mark}\n${fenced(transcript(name).split('\n\n').slice(1).join('\n\n').trim())}\n`,
+      (_, mark: string, name: string) =>
+        `${mark}\n${fenced(transcript(name).split('\n\n').slice(1).join('\n\n').trim())}\n`,
     );
 
 test('the README shows what the program says', async () => {

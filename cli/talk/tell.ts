@@ -147,10 +147,10 @@ const readOnly = (
       { t: 'claim', text: `I heard: ${says}` },
       {
         t: 'detail',
-        text: 'Nothing is written, as this is the demo. Start your own flock file with: penside own',
+        text: 'Nothing is written, as this is the demo. To start your own flock file: penside new',
       },
     ],
-    json: jsonFor(words, reading, { verdict: 'cannot-say', headline: says }),
+    json: jsonFor(words, reading, { verdict: 'recorded', headline: says }),
     record: { recorded: null, says, asks: null, problems: [] },
     exit: exits.answered,
     memory: { ...memory, heard, choices: [], asking: null, waiting: [] },

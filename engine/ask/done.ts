@@ -4,7 +4,12 @@ import type { FromEntry, State } from '../types.ts';
 
 type Dated = FromEntry & { readonly group?: string | null };
 
-const recordsOf = (state: State, kind: string, group: string | null): readonly Dated[] => {
+const recordsOf = (
+  state: State,
+  kind: string,
+  sign: string | undefined,
+  group: string | null,
+): readonly Dated[] => {
   const own = state.groups.filter((each) => group === null || each.name === group);
   switch (kind) {
     case 'feed':
@@ -12,7 +17,7 @@ const recordsOf = (state: State, kind: string, group: string | null): readonly D
     case 'move':
       return state.moves;
     case 'sign':
-      return state.signs;
+      return sign === undefined ? state.signs : state.signs.filter((each) => each.sign === sign);
     case 'buy':
       return state.purchases;
     case 'weather':
@@ -30,10 +35,15 @@ const recordsOf = (state: State, kind: string, group: string | null): readonly D
   }
 };
 
-/** Whether an entry of this kind is on record for the day, for the group or for all birds together. */
-export const isDone = (state: State, kind: string, group: string | null, on: Day): boolean =>
-  recordsOf(state, kind, group).some(
+/**
+ * Whether an entry of this kind is on record for the day, for the group or for all birds together.
+ * @param doneBy an entry kind, or `sign:` and the one sign that counts
+ */
+export const isDone = (state: State, doneBy: string, group: string | null, on: Day): boolean => {
+  const [kind = '', sign] = doneBy.split(':');
+  return recordsOf(state, kind, sign, group).some(
     (each) =>
       each.on === on &&
       (group === null || each.group === undefined || each.group === null || each.group === group),
   );
+};

@@ -16,7 +16,10 @@ const said = '> ';
 const headOf = (lines: readonly string[]): Readonly<Record<string, string>> =>
   Object.fromEntries(
     lines
-      .slice(0, lines.findIndex((line) => line === ''))
+      .slice(
+        0,
+        lines.findIndex((line) => line === ''),
+      )
       .map((line) => line.split(': '))
       .map(([name = '', value = '']) => [name, value]),
   );
@@ -35,12 +38,21 @@ export const converse = async (book: Rulebook, lexicon: Lexicon, text: string): 
       ? openDemo({ book, lexicon, today, asOf: null })
       : openOwn({
           book,
-          lexicon, path: join(folder, 'flock.jsonl'), today, asOf: null, now: `${today}T07:00:00+00:00`, by: null });
+          lexicon,
+          path: join(folder, 'flock.jsonl'),
+          today,
+          asOf: null,
+          now: `${today}T07:00:00+00:00`,
+          by: null,
+        });
   try {
     let today = head.today ?? '';
     let flock = open(today);
     let memory: Memory = nothingYet;
-    const out = lines.slice(0, lines.findIndex((line) => line === ''));
+    const out = lines.slice(
+      0,
+      lines.findIndex((line) => line === ''),
+    );
     for (const line of lines.slice(out.length)) {
       if (line.startsWith('today: ')) {
         today = line.slice('today: '.length);
@@ -48,7 +60,11 @@ export const converse = async (book: Rulebook, lexicon: Lexicon, text: string): 
         out.push('', line);
       }
       if (!line.startsWith(said)) continue;
-      const reply = await turn(flock, line.slice(said.length), memory, { on: today, group: null, write: true });
+      const reply = await turn(flock, line.slice(said.length), memory, {
+        on: today,
+        group: null,
+        write: true,
+      });
       memory = reply.memory;
       out.push('', line, ...plain(reply.tokens, width));
     }

@@ -1,6 +1,7 @@
 /** A keeper who lives a season by the program: tells the weather and what happens, does what the round says, and records it. */
-import { addDays } from '../../engine/day.ts';
+
 import type { JsonAnswer } from '../../cli/say/as-json.ts';
+import { addDays } from '../../engine/day.ts';
 import { jsonLines, penside, type Run } from '../helpers/program.ts';
 
 export interface Step {
@@ -51,7 +52,9 @@ const tellFor = (step: Step): string | null => {
 };
 
 const ask = (file: string, today: string, lines: readonly string[]): readonly JsonAnswer[] =>
-  jsonLines(penside(['ask', '--json'], { file, today, input: `${lines.join('\n')}\n` })) as unknown as JsonAnswer[];
+  jsonLines(
+    penside(['ask', '--json'], { file, today, input: `${lines.join('\n')}\n` }),
+  ) as unknown as JsonAnswer[];
 
 /** Lives one day: script first, then the single answers and the round, then doing and telling. */
 export const liveDay = (file: string, first: string, day: number, script: Script): LivedDay => {
@@ -61,8 +64,16 @@ export const liveDay = (file: string, first: string, day: number, script: Script
   const told = tell(script(day));
   const asked = ask(file, on, ['what needs doing today', ...Object.values(singles)]);
   const round = asked[0]?.steps as readonly Step[];
-  const answers = Object.fromEntries(Object.keys(singles).map((id, index) => [id, asked[index + 1] as JsonAnswer]));
-  told.push(...tell(round.filter((step) => !step.done).flatMap((step) => tellFor(step) ?? [])));
-  const after = ask(file, on, ['what needs doing today'])[0]?.steps as readonly Step[];
+  const answers = Object.fromEntries(
+    Object.keys(singles).map((id, index) => [id, asked[index + 1] as JsonAnswer]),
+  );
+  const doing = (steps: readonly Step[]): string[] =>
+    steps.filter((step) => !step.done).flatMap((step) => tellFor(step) ?? []);
+  told.push(...tell(doing(round)));
+  const roundNow = (): readonly Step[] =>
+    ask(file, on, ['what needs doing today'])[0]?.steps as readonly Step[];
+  // What is due once more, such as a second move of the pen, only shows after the first.
+  told.push(...tell(doing(roundNow())));
+  const after = roundNow();
   return { day, on, round, after, answers, told };
 };

@@ -10,10 +10,9 @@ const deadWords = ['dead', 'doa', 'died', 'dying', 'gone', 'lost'];
 const nameFor = (told: Told): string | null => {
   const span = firstGroup(told);
   if (span === null) return null;
-  const word = told.line.tokens
-    .slice(span.from, span.to)
-    .map((token) => token.word)
-    .join(' ');
+  const words = told.line.tokens.slice(span.from, span.to).map((token) => token.word);
+  // "slow reds" are reds of the slow kind.
+  const word = (words.length > 1 && words[0] === span.bird ? words.slice(1) : words).join(' ');
   return word.endsWith('s') ? word : `${word}s`;
 };
 

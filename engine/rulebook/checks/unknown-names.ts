@@ -67,8 +67,12 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
       if (leaf.other !== null) expect(part, [...path, 'other'], 'fact', leaf.other, factIds);
     }
     for (const { text, path } of wordingsOf(rule)) expectIn(part, path, text);
-    if (rule.chore !== null && rule.chore.doneBy !== null)
-      expect(part, ['chore', 'done-by'], 'record', rule.chore.doneBy, recordIds);
+    if (rule.chore !== null && rule.chore.doneBy !== null) {
+      const [kind = '', sign] = rule.chore.doneBy.split(':');
+      expect(part, ['chore', 'done-by'], 'record', kind, recordIds);
+      if (sign !== undefined)
+        expect(part, ['chore', 'done-by'], 'sign', sign, Object.keys(book.words.signs));
+    }
   }
   for (const question of Object.values(book.questions)) {
     const part = `question:${question.id}`;

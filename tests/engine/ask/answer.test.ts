@@ -4,7 +4,7 @@ import { answer } from '../../../engine/ask/ask.ts';
 import type { World } from '../../../engine/ask/world.ts';
 import { defineFact, type Fact } from '../../../engine/facts/define.ts';
 import type { Request, Value } from '../../../engine/types.ts';
-import { changed, smallFiles, smallKnown, smallRulebook } from '../../helpers/small-rulebook.ts';
+import { changed, smallRulebook } from '../../helpers/small-rulebook.ts';
 import { group, stateOf } from '../../helpers/state-of.ts';
 
 const on = '2026-05-08';
@@ -30,12 +30,14 @@ const factsOf = (ages: Readonly<Record<string, number>>, low?: number): Readonly
   );
 
 const groups = ['whites', 'reds', 'blues'].map((name) => group({ name }));
-const world = (facts: ReadonlyMap<string, Fact>, over: Readonly<Record<string, string | null>> = {}): World => ({
+const world = (
+  facts: ReadonlyMap<string, Fact>,
+  over: Readonly<Record<string, string | null>> = {},
+): World => ({
   book: smallRulebook(over).book,
   facts,
   state: stateOf({ on, groups, lines: 4 }),
   problems: [],
-  // Nothing is remembered from one answer to the next.
 });
 const request = (more: Partial<Request> = {}): Request => ({
   question: 'go-out',
@@ -69,7 +71,10 @@ test('an answer says everything once: verdict, reasons in order, what is missing
         group: 'whites',
         verdict: 'no',
         rule: 'go-out/too-young',
-        headline: { template: 'Not yet: the {group} are too young.', values: { group: shown('whites', null) } },
+        headline: {
+          template: 'Not yet: the {group} are too young.',
+          values: { group: shown('whites', null) },
+        },
         reasons: [
           {
             n: 1,
@@ -121,7 +126,7 @@ test('an answer says everything once: verdict, reasons in order, what is missing
         remarks: [],
         steps: [],
         when: null,
-        turnsOn: [{ fact: 'age', group: 'reds', from: 21, to: 13, unit: 'day', verdict: 'no' }],
+        turnsOn: [],
         unless: [],
       },
     ],
@@ -141,4 +146,113 @@ test('an answer says everything once: verdict, reasons in order, what is missing
     ['night-low', null, null],
     ['night-floor', 'reds', expect.closeTo(10, 9)],
   ]);
+});
+
+describe('groups', () => {
+  const verdicts = async (of: World, more: Partial<Request> = {}) =>
+    (await answer(of, request(more))).parts.map((part) => [part.group, part.verdict]);
+  const warm = factsOf({ whites: 13, reds: 21, blues: 30 }, 20);
+
+  test('are those that the question concerns, else those that are named', async () => {
+    expect(await verdicts(world(warm))).toEqual([
+      ['whites', 'no'],
+      ['reds', 'yes'],
+    ]);
+    expect(await verdicts(world(warm), { groups: ['blues', 'reds'] })).toEqual([
+      ['blues', 'yes'],
+      ['reds', 'yes'],
+    ]);
+  });
+
+  test('are all of them where it concerns none, or where it concerns everybody', async () => {
+    const elsewhere = changed('questions/go-out.yaml', 'one-of: [brooder]', 'one-of: [gone]');
+    const everybody = changed('questions/go-out.yaml', 'concerns: {fact: place, one-of: [brooder]}\n', '');
+    for (const over of [elsewhere, everybody])
+      expect((await verdicts(world(warm, over))).map(([name]) => name)).toEqual(['whites', 'reds', 'blues']);
+  });
+
+  test('that are not there on that day get an answer with nothing in it', async () => {
+    const { parts, results } = await answer(world(warm), request({ groups: ['greys', 'reds'] }));
+    expect(parts.map(({ group: name, verdict }) => [name, verdict])).toEqual([
+      ['reds', 'yes'],
+      ['greys', 'cannot-say'],
+    ]);
+    expect(parts[1]).toEqual({
+      group: 'greys',
+      verdict: 'cannot-say',
+      rule: null,
+      headline: null,
+      reasons: [],
+      unknown: [],
+      cautions: [],
+      remarks: [],
+      steps: [],
+      when: null,
+      turnsOn: [],
+      unless: [],
+    });
+    expect(results.map((result) => result.group)).toEqual(['reds', 'reds']);
+  });
+
+  test('need not be there at all', async () => {
+    const empty = { ...world(warm), state: stateOf({ on, groups: [] }) };
+    expect(await answer(empty, request())).toMatchObject({
+      parts: [],
+      results: [],
+      assumed: [],
+      workings: [],
+    });
+  });
+});
+
+describe('results', () => {
+  const summed = changed('questions/go-out.yaml', '{id: age, fact: age}', '{id: age, fact: age, total: sum}');
+  const ages = async (facts: ReadonlyMap<string, Fact>, names: readonly string[]) =>
+    (await answer(world(facts, summed), request({ groups: names }))).results
+      .filter(({ id }) => id === 'age')
+      .map((result) => [result.group, result.value]);
+
+  test('of several groups are added up where the question says so, total first', async () => {
+    expect(await ages(factsOf({ whites: 13, reds: 21 }), ['whites', 'reds'])).toEqual([
+      [null, 34],
+      ['whites', 13],
+      ['reds', 21],
+    ]);
+  });
+
+  test('have no total for one group, nor where one of them is not known: half a sum is none', async () => {
+    expect(await ages(factsOf({ whites: 13, reds: 21 }), ['reds'])).toEqual([['reds', 21]]);
+    expect(await ages(factsOf({ whites: 13 }), ['whites', 'reds'])).toEqual([['whites', 13]]);
+  });
+});
+
+describe('a chore', () => {
+  const out = (day: string) => ({ on: day, line: 3, place: 'pen', daysOnly: false }) as const;
+  const stepsOf = async (
+    own: readonly ReturnType<typeof out>[],
+    others: readonly ReturnType<typeof out>[],
+  ) => {
+    const state = stateOf({
+      on,
+      groups: [group({ name: 'reds', whereabouts: own }), group({ name: 'whites', whereabouts: others })],
+    });
+    const { parts } = await answer(
+      { ...world(factsOf({ reds: 21 }, 20)), state },
+      request({ groups: ['reds'] }),
+    );
+    return parts.flatMap(({ steps }) => steps.map(({ id, at, order, done }) => ({ id, at, order, done })));
+  };
+  const chore = { id: 'go-out/may-go', at: 'morning', order: 10 };
+
+  test('comes with the rule that won, and is ticked off by a record of that day for that group alone', async () => {
+    expect(await stepsOf([], [])).toEqual([{ ...chore, done: false }]);
+    expect(await stepsOf([out(on)], [])).toEqual([{ ...chore, done: true }]);
+    expect(await stepsOf([out('2026-05-07')], [out(on)])).toEqual([{ ...chore, done: false }]);
+  });
+});
+
+test('a question that the rulebook has not is a bug of the caller', async () => {
+  await expect(answer(world(factsOf({})), request({ question: 'go-home' }))).rejects.toThrow(
+    'no such question: go-home',
+  );
 });
