@@ -14,12 +14,17 @@ export interface Setting {
   readonly file?: string;
   /** The day that the program takes as today. */
   readonly today?: string;
+  /** The time of that day; seven in the morning unless said. */
+  readonly hour?: string;
   readonly input?: string;
   readonly env?: Readonly<Record<string, string>>;
 }
 
 /** Runs `penside` with these arguments; without `input` its standard input is empty. */
-export const penside = (args: readonly string[], { file, today, input, env }: Setting = {}): Run => {
+export const penside = (
+  args: readonly string[],
+  { file, today, hour = '07:00', input, env }: Setting = {},
+): Run => {
   const { stdout, stderr, status } = spawnSync(process.execPath, [programPath, ...args], {
     encoding: 'utf8',
     input: input ?? '',
@@ -28,7 +33,7 @@ export const penside = (args: readonly string[], { file, today, input, env }: Se
       HOME: '/nonexistent',
       PENSIDE_BY: 'Nell',
       ...(file === undefined ? {} : { PENSIDE_FILE: file }),
-      ...(today === undefined ? {} : { PENSIDE_NOW: `${today}T07:00:00+00:00` }),
+      ...(today === undefined ? {} : { PENSIDE_NOW: `${today}T${hour}:00+00:00` }),
       ...env,
     },
   });

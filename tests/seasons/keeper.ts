@@ -59,9 +59,9 @@ const ask = (file: string, today: string, lines: readonly string[]): readonly Js
 /** Lives one day: script first, then the single answers and the round, then doing and telling. */
 export const liveDay = (file: string, first: string, day: number, script: Script): LivedDay => {
   const on = addDays(first, day);
-  const tell = (lines: readonly string[]): Run[] =>
-    lines.length === 0 ? [] : [penside(['tell'], { file, today: on, input: `${lines.join('\n')}\n` })];
-  const told = tell(script(day));
+  const tell = (lines: readonly string[], hour: string): Run[] =>
+    lines.length === 0 ? [] : [penside(['tell'], { file, today: on, hour, input: `${lines.join('\n')}\n` })];
+  const told = tell(script(day), '07:00');
   const asked = ask(file, on, ['what needs doing today', ...Object.values(singles)]);
   const round = asked[0]?.steps as readonly Step[];
   const answers = Object.fromEntries(
@@ -69,11 +69,11 @@ export const liveDay = (file: string, first: string, day: number, script: Script
   );
   const doing = (steps: readonly Step[]): string[] =>
     steps.filter((step) => !step.done).flatMap((step) => tellFor(step) ?? []);
-  told.push(...tell(doing(round)));
+  told.push(...tell(doing(round), '08:00'));
   const roundNow = (): readonly Step[] =>
     ask(file, on, ['what needs doing today'])[0]?.steps as readonly Step[];
   // What is due once more, such as a second move of the pen, only shows after the first.
-  told.push(...tell(doing(roundNow())));
+  told.push(...tell(doing(roundNow()), '18:00'));
   const after = roundNow();
   return { day, on, round, after, answers, told };
 };
