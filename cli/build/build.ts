@@ -54,7 +54,7 @@ const bundle = async (): Promise<void> => {
     plugins: [leaveOut(['react-devtools-core', 'jsonpath-plus'])],
     // CommonJS packages inside an ESM bundle still call require for Node's own modules.
     banner: {
-      js: "import{createRequire as __require}from'node:module';const require=__require(import.meta.url);",
+      js: "import{createRequire as nodeRequire}from'node:module';const require=nodeRequire(import.meta.url);",
     },
   });
   writeFileSync(`${out}/metafile.json`, JSON.stringify(metafile));

@@ -1,8 +1,9 @@
 /** One reason in words: what was compared, how it came out, and which figure from which source stands behind it. */
 import { stepOf } from '../../engine/explain/drill.ts';
 import type { Answer, FigureUse, Reason } from '../../engine/types.ts';
+import { listed } from './listed.ts';
 import { nameOf } from './names.ts';
-import { capital, listed, phrase } from './phrase.ts';
+import { capital, phrase } from './phrase.ts';
 import { sayDay, sayValue } from './quantity.ts';
 import type { Speech } from './speech.ts';
 import type { OutcomeWord, Token } from './tokens.ts';
@@ -17,10 +18,17 @@ export const outcomeWords: Readonly<Record<Reason['outcome'], OutcomeWord>> = {
 export const saySource = (speech: Speech, id: string): string => {
   const source = speech.book.sources[id];
   if (source === undefined) return id;
-  if (source.standing === 'judgement' || source.standing === 'practice') return source.title.toLowerCase();
-  const standing =
-    source.standing === 'memory' ? ', from memory' : source.standing === 'derived' ? ', worked out' : '';
-  return `${source.author}, ${source.year}${standing}`;
+  switch (source.standing) {
+    case 'judgement':
+    case 'practice':
+      return source.title.toLowerCase();
+    case 'memory':
+      return `${source.author}, from memory`;
+    case 'derived':
+      return `${source.title}, worked out`;
+    default:
+      return `${source.author}, ${source.year}`;
+  }
 };
 
 /** A figure with its number, its beginning and its source: `pasture/lowest-night 50 °F, own judgement`. */

@@ -16,10 +16,7 @@ const said = '> ';
 const headOf = (lines: readonly string[]): Readonly<Record<string, string>> =>
   Object.fromEntries(
     lines
-      .slice(
-        0,
-        lines.findIndex((line) => line === ''),
-      )
+      .slice(0, lines.indexOf(''))
       .map((line) => line.split(': '))
       .map(([name = '', value = '']) => [name, value]),
   );
@@ -49,10 +46,7 @@ export const converse = async (book: Rulebook, lexicon: Lexicon, text: string): 
     let today = head.today ?? '';
     let flock = open(today);
     let memory: Memory = nothingYet;
-    const out = lines.slice(
-      0,
-      lines.findIndex((line) => line === ''),
-    );
+    const out = lines.slice(0, lines.indexOf(''));
     for (const line of lines.slice(out.length)) {
       if (line.startsWith('today: ')) {
         today = line.slice('today: '.length);

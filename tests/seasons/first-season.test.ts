@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { penside } from '../helpers/program.ts';
-import { type LivedDay, liveDay, type Script, type Step } from './keeper.ts';
+import { foundIn, type LivedDay, liveDay, rulesIn, type Script, type Step } from './keeper.ts';
 
 const first = '2026-05-05';
 const days = 70;
@@ -41,10 +41,10 @@ const script: Script = (day) => [...(events[day] ?? []), `low of ${lowOn(day)} F
 
 const about = (steps: readonly Step[], rule: string): readonly Step[] =>
   steps.filter((step) => step.rule.startsWith(`${rule}/`));
-const groupsIn = (answer: LivedDay['answers'][string] | undefined, id: string): readonly string[] =>
-  (answer?.results as readonly { id: string; group: string | null; value: unknown }[])
+const groupsIn = (answer: LivedDay['answers'][string] | undefined, id: string): readonly (string | null)[] =>
+  foundIn(answer)
     .filter((result) => result.id === id && result.group !== null)
-    .map((result) => result.group as string);
+    .map((result) => result.group);
 
 beforeAll(() => {
   for (let day = 0; day < days; day += 1) lived.push(liveDay(file, first, day, script));
@@ -83,10 +83,8 @@ describe('a season of ten weeks', () => {
     for (const { on, round, answers } of lived) {
       const sent = about(round, 'go-out').filter((step) => step.rule === 'go-out/may-go');
       const groups = sent.map((step) => /^Move the (\S+) out/.exec(step.says)?.[1]);
-      const may = (answers['go-out']?.reasons as readonly { rule: string }[]).some(
-        ({ rule }) => rule === 'go-out/may-go',
-      );
-      const first = (answers['go-out']?.results as readonly { id: string; group: string; value: unknown }[])
+      const may = rulesIn(answers['go-out']).includes('go-out/may-go');
+      const first = foundIn(answers['go-out'])
         .filter((result) => may && result.id === 'first-day' && result.value === on)
         .map((result) => result.group);
       expect([on, groups]).toEqual([on, first]);

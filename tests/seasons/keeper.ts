@@ -15,6 +15,19 @@ export interface Step {
 /** What happens on a day of the season besides the round: lines as the keeper would type them. */
 export type Script = (day: number) => readonly string[];
 
+/** Results of a single answer. */
+export interface Found {
+  readonly id: string;
+  readonly group: string | null;
+  readonly value: unknown;
+}
+
+/** The results of an answer, and the rules of its reasons. */
+export const foundIn = (answer: JsonAnswer | undefined): readonly Found[] =>
+  (answer?.results ?? []) as readonly Found[];
+export const rulesIn = (answer: JsonAnswer | undefined): readonly string[] =>
+  ((answer?.reasons ?? []) as readonly { rule: string }[]).map(({ rule }) => rule);
+
 export interface LivedDay {
   readonly day: number;
   readonly on: string;

@@ -1,0 +1,68 @@
+/** How long penside takes to start, as a ratio to a bare Node started in the same run. `npm run bench` prints the table. */
+import { type SpawnSyncOptions, spawn, spawnSync } from 'node:child_process';
+import { cpus } from 'node:os';
+import { fileURLToPath } from 'node:url';
+
+const program = fileURLToPath(new URL('../../dist/penside.mjs', import.meta.url));
+const node = process.execPath;
+const rounds = 15;
+const quiet: SpawnSyncOptions = { stdio: 'ignore', env: { ...process.env, XDG_DATA_HOME: '/nonexistent' } };
+
+const once = (args: readonly string[]): number => {
+  const from = performance.now();
+  spawnSync(node, args, quiet);
+  return performance.now() - from;
+};
+
+/** From start to the prompt on a terminal. */
+const firstFrame = (): Promise<number> =>
+  new Promise((resolve) => {
+    const from = performance.now();
+    const run = `stty rows 30 cols 80; exec ${node} ${program}`;
+    const chat = spawn('script', ['-qec', run, '/dev/null'], { env: { ...quiet.env, TERM: 'xterm' } });
+    chat.stdout.on('data', (bytes: Buffer) => {
+      if (!bytes.toString('utf8').includes('say: ')) return;
+      resolve(performance.now() - from);
+      chat.kill();
+    });
+  });
+
+/** A bare Node under the same terminal, so that the terminal's own start is not held against the chat. */
+const bareFrame = (): Promise<number> =>
+  new Promise((resolve) => {
+    const from = performance.now();
+    const chat = spawn('script', ['-qec', `stty rows 30 cols 80; exec ${node} -e 0`, '/dev/null'], { env: quiet.env });
+    chat.on('exit', () => resolve(performance.now() - from));
+  });
+
+const median = (numbers: readonly number[]): number =>
+  [...numbers].sort((one, other) => one - other)[Math.floor(numbers.length / 2)] ?? 0;
+
+const bare: number[] = [];
+const asked: number[] = [];
+const bareInTerminal: number[] = [];
+const chatted: number[] = [];
+// Taken in turn, so that a busy moment of the machine falls on all of them.
+for (let round = 0; round < rounds; round += 1) {
+  bare.push(once(['-e', '0']));
+  asked.push(once([program, 'can they go out']));
+  bareInTerminal.push(await bareFrame());
+  chatted.push(await firstFrame());
+}
+
+const row = (name: string, taken: readonly number[], against: readonly number[]): string =>
+  `| ${name.padEnd(28)} | ${median(taken).toFixed(0).padStart(6)} | ${(median(taken) / median(against)).toFixed(2).padStart(5)} |`;
+
+process.stdout.write(
+  [
+    `Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'unknown'}, median of ${rounds}`,
+    '',
+    '| what                         |     ms | ratio |',
+    '|------------------------------|--------|-------|',
+    row('node -e 0', bare, bare),
+    row('one-shot answer', asked, bare),
+    row('node -e 0 in a terminal', bareInTerminal, bareInTerminal),
+    row('chat, first frame', chatted, bareInTerminal),
+    '',
+  ].join('\n'),
+);
