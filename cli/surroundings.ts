@@ -1,5 +1,5 @@
 /** Clock, folders, streams and terminal, looked at once and handed down: nothing else reads them. */
-import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { homedir, userInfo } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Day } from '../engine/day.ts';
@@ -18,6 +18,8 @@ export interface Surroundings {
   readonly flockFile: string;
   /** Who is writing, where known. */
   readonly by: string | null;
+  /** Whether the locale names a character set that has nothing beyond ASCII to draw with. */
+  readonly isAscii: boolean;
   /** Terminal columns, or no limit in a pipe. */
   readonly width: number;
 }
@@ -41,6 +43,12 @@ const dataFolder = (env: Surroundings['env'], platform: string): string => {
   // A relative XDG path is to be ignored, says the specification.
   const xdg = env.XDG_DATA_HOME;
   return join(xdg?.startsWith('/') ? xdg : join(homedir(), '.local', 'share'), 'penside');
+};
+
+/** Read in the order of POSIX, the first that is set counting; where none is, a terminal of today is taken. */
+const isAsciiIn = ({ LC_ALL, LC_CTYPE, LANG }: Surroundings['env']): boolean => {
+  const locale = [LC_ALL, LC_CTYPE, LANG].find((each) => each !== undefined && each !== '');
+  return locale !== undefined && !/utf-?8/i.test(locale);
 };
 
 const userName = (): string | null => {
@@ -67,6 +75,7 @@ export const lookAround = (process: NodeJS.Process): Surroundings => {
     stderr,
     flockFile: env.PENSIDE_FILE ?? join(dataFolder(env, platform), 'flock.jsonl'),
     by: env.PENSIDE_BY ?? userName(),
+    isAscii: isAsciiIn(env),
     width: stdout.isTTY && stdout.columns > 0 ? stdout.columns : Number.POSITIVE_INFINITY,
   };
 };
@@ -79,6 +88,21 @@ export const createFile = (path: string, text: string): string | null => {
   try {
     mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
     writeFileSync(path, text, { flag: 'wx', mode: 0o600 });
+    return null;
+  } catch (error) {
+    return error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
+  }
+};
+
+/**
+ * Writes a file that may be there already as one of the same making, known by how it begins; any other is left alone.
+ * Null when it was written, else `EEXIST` or the system's code.
+ */
+export const renewFile = (path: string, text: string, begins: string): string | null => {
+  try {
+    if (existsSync(path) && !readFileSync(path, 'utf8').startsWith(begins)) return 'EEXIST';
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text);
     return null;
   } catch (error) {
     return error instanceof Error && 'code' in error ? String(error.code) : 'unknown';

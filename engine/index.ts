@@ -1,5 +1,6 @@
 /** The only door to the engine: open a ledger over a rulebook, then ask, look up, check and record. */
 import { answer } from './ask/ask.ts';
+import { lookBack } from './ask/look-back.ts';
 import { type World, workingsOn } from './ask/world.ts';
 import type { Day } from './day.ts';
 import { allFacts } from './facts/index.ts';
@@ -84,7 +85,10 @@ const openLedger = (book: Rulebook, ledger: Ledger, text: () => string): Engine 
     file: ledger.file,
     lines: ledger.lines,
     state: (moment) => foldTo(ledger, moment, reading).state,
-    ask: (request) => answer(worldAt(request.moment), request),
+    ask: (asked) => {
+      const request = lookBack(book, asked);
+      return answer(worldAt(request.moment), request);
+    },
     fact: (id, group, moment) => workingsOn(worldAt(moment), moment.on, null, []).step(id, group).value,
     standing: () => settle(ledger, { asOf: null, lines: null }, reading).standing.map(({ entry }) => entry),
     check: (today, belief = { asOf: null, lines: null }) => {

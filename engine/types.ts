@@ -293,7 +293,7 @@ export type Gives = 'yes' | 'no' | 'cannot-say' | 'amount' | 'list' | 'caution' 
 /** A task for the daily round that a holding rule brings with it. */
 export interface Chore {
   readonly id: string;
-  /** `now` before all else, `morning`, `midday`, `evening`, or `soon` for what must be bought or booked. */
+  /** `now` before all else, `morning`, `midday`, `evening`, `soon` for what must be bought or booked, or `dated` for what is placed by its `by`. */
   readonly at: string;
   readonly order: number;
   readonly says: string;
@@ -303,6 +303,8 @@ export interface Chore {
   readonly givesWayTo: readonly string[];
   /** The fact (a day, or a day and time) by which it must be done; null when the time of day says enough. */
   readonly by: string | null;
+  /** The figure that says how long before it a calendar reminds of it; null for not at all. */
+  readonly remind: string | null;
 }
 
 export interface RuleCase {
@@ -334,6 +336,8 @@ export interface QuestionResult {
   readonly fact: string;
   /** `sum` adds a total over the groups. */
   readonly total: 'sum' | null;
+  /** Unit that scripts are given it in where that is not the one it is shown in, such as percent for a ratio. */
+  readonly unit: string | null;
 }
 
 /** Something that can be asked: its phrasings and the rules that answer it. */
@@ -347,7 +351,7 @@ export interface Question {
   readonly kind: 'yes-no' | 'amount' | 'list' | 'about';
   /** Answered group by group, or once for the flock. */
   readonly per: 'group' | 'flock';
-  /** The groups it concerns when none is named. */
+  /** The groups it concerns when none is named; for a question of the whole flock, the days on which it belongs on the daily round. */
   readonly concerns: { readonly fact: string; readonly oneOf: readonly string[] } | null;
   /** Days that a question about a span takes when none is said; 0 for no span. */
   readonly days: number;
@@ -356,14 +360,57 @@ export interface Question {
   /** Ideas that speak for it (above 0) or against it (below 0), with their weights. */
   readonly ideas: Readonly<Record<string, number>>;
   readonly results: readonly QuestionResult[];
-  /** Slots of the words that stand for facts: "for 42 birds" supposes 42 of them for this one answer. */
+  /** Whether a span lies behind the day it ends on, as of losses "between 1 and 15 June". */
+  readonly looksBack: boolean;
+  /** What the words say that stands for facts: slots ("for 42 birds" supposes 42 of them for this one answer), `signs`, `causes`, or an idea as `idea-…`. */
   readonly takes: Readonly<Record<string, string>>;
   /** Wording for all groups together, with the totals as {facts}; null when there is nothing to add up. */
   readonly together: string | null;
   /** Questions whose chores make up this list; only for the daily round. */
   readonly gathers: readonly string[];
+  /** How groups that are not there yet are tried, where the answer is a plan; null for all other questions. */
+  readonly tries: Tries | null;
   /** Whether a "when" and a "what would turn it" are worked out. */
   readonly turns: boolean;
+  /** Facts that only another question's rules can tell: the first day on which that question is answered yes. */
+  readonly foretells: Readonly<Record<string, string>>;
+  /** What is drawn beside the answer, from the fact `<picture>-series`. */
+  readonly picture: PictureKind | null;
+}
+
+/** Facts of the flock that say which groups to try, and how groups and plans are named. */
+export interface Tries {
+  /** Hatch days to try, and all that may be tried instead; days with spaces between. */
+  readonly days: string;
+  readonly beyond: string;
+  /** Kinds to try in turn. */
+  readonly kinds: string;
+  /** Chicks of each group, how many groups, and days on the way. */
+  readonly birds: string;
+  readonly groups: string;
+  readonly travel: string;
+  /** `early` or `late`: which of two equally good days comes first. */
+  readonly aim: string;
+  /** What the search came to, supposed of the groups it answers for: `refused`, or `instead`. */
+  readonly outcome: string;
+  /** Days that one group lasts, and days by which plans must lie apart. */
+  readonly lasts: string;
+  readonly apart: string;
+  /** How many plans are told. */
+  readonly most: string;
+  readonly names: readonly string[];
+  /** Names of plans, best first. */
+  readonly plans: readonly string[];
+  readonly instead: string;
+}
+
+export type PictureKind = 'growth' | 'stock' | 'ground' | 'year';
+
+/** What a picture is drawn from: the value of a series, JSON text, for a group or for the flock. */
+export interface PictureData {
+  readonly kind: PictureKind;
+  readonly group: string | null;
+  readonly series: string;
 }
 
 /** The words of a fact: the engine only knows its id. */
@@ -377,6 +424,8 @@ export interface FactWords {
   readonly tell: string | null;
   /** Units to show it in where they differ from those of its dimension, such as inches for a trough. */
   readonly shown: { readonly us: string; readonly metric: string } | null;
+  /** True for what neither the keeper nor the weather can change, such as age: it is never offered as what would turn an answer. */
+  readonly fixed: boolean;
 }
 
 /** The words of an entry kind: how it is told, read back and asked for. */
@@ -400,17 +449,24 @@ export interface Words {
   /** Idea → the words and short phrases that carry it. */
   readonly ideas: Readonly<Record<string, readonly string[]>>;
   /** Cause of a loss → its words; `class` groups causes (hunter, illness, …). */
-  readonly causes: Readonly<Record<string, { readonly class: string; readonly words: readonly string[] }>>;
-  readonly signs: Readonly<Record<string, { readonly class: string; readonly words: readonly string[] }>>;
+  readonly causes: Readonly<Record<string, ClassedWords>>;
+  readonly signs: Readonly<Record<string, ClassedWords>>;
   /** Bird kinds → their words. */
   readonly kinds: Readonly<Record<string, readonly string[]>>;
   /** Settings of the place → dimension, unit when bare, words, and how they are named back. */
   readonly settings: Readonly<Record<string, SettingWords>>;
 }
 
+/** A cause or a sign: what it belongs to, how it is heard, and how it is named back (its first words, unless a name is given). */
+export interface ClassedWords {
+  readonly class: string;
+  readonly name?: string | undefined;
+  readonly words: readonly string[];
+}
+
 export interface SettingWords {
   readonly name: string;
-  /** A dimension, or `text`, `count`, `yes-no`, `money`. */
+  /** A dimension, or `text`, `count`, `yes-no`, `money`, `day`, `clock`. */
   readonly dimension: string;
   readonly words: readonly string[];
   readonly example: string;
@@ -577,6 +633,8 @@ export interface StepToDo {
   readonly order: number;
   readonly says: Sentence;
   readonly done: boolean;
+  /** How long before it a calendar reminds of it, days; null for not at all. */
+  readonly remind: number | null;
 }
 
 export interface Answer {
@@ -589,5 +647,6 @@ export interface Answer {
   readonly workings: readonly Step[];
   /** Problems of the ledger that touch this answer; grave ones stand in its way. */
   readonly problems: readonly Problem[];
+  readonly pictures: readonly PictureData[];
   readonly ref: string;
 }

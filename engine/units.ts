@@ -39,13 +39,15 @@ export const shownUnit = (units: Units, unitId: string, system: 'us' | 'metric')
 
 /**
  * Reads `25 lb` or `-3.5 °C` as it stands in a file: one number, then one unit by id or by any of its words.
- * Undefined when it is not that. Case matters for nothing.
+ * Undefined when it is not that. Case only tells apart what would be one otherwise: `W` is watts, `w` weeks.
  */
 export const readQuantity = (units: Units, text: string): Quantity | undefined => {
   const found = /^\s*([-+−]?\d+(?:\.\d+)?)\s*(\S.*?)?\s*$/u.exec(text);
   if (found === null || found[2] === undefined) return undefined;
   const value = Number((found[1] as string).replace('−', '-'));
   const word = found[2].toLowerCase();
-  const unit = units.list.find((each) => each.id.toLowerCase() === word || each.words.includes(word));
+  const unit =
+    unitOf(units, found[2]) ??
+    units.list.find((each) => each.id.toLowerCase() === word || each.words.includes(word));
   return unit === undefined || !Number.isFinite(value) ? undefined : { value, unit: unit.id };
 };

@@ -26,6 +26,15 @@ export const openFlock = (given: Given, around: Surroundings, allowDemo: boolean
     textOf(given, 'file') === undefined &&
     around.env.PENSIDE_FILE === undefined &&
     !isThere(path);
-  const opening = { book, lexicon: shippedLexicon(book), path, today: days.on, asOf: days.asOf, now: around.now, by: around.by };
+  const opening = {
+    book,
+    lexicon: shippedLexicon(book),
+    path,
+    today: days.on,
+    asOf: days.asOf,
+    now: around.now,
+    by: around.by,
+    isAscii: around.isAscii,
+  };
   return { flock: isDemo ? openDemo(opening) : openOwn(opening), isDemo, path };
 };

@@ -1,9 +1,10 @@
 /** An answer → tokens: the claim, what it rests on, what is not known, what would turn it, and what to mind. */
-import type { Answer, Missing, Part, TurnsOn } from '../../engine/types.ts';
+import type { Answer, Missing, Part, StepToDo, TurnsOn } from '../../engine/types.ts';
 import { sayAllAssumed, sayAssumed } from './assumed.ts';
+import { listed } from './listed.ts';
 import { nameOf } from './names.ts';
-import { capital, fill, listed, phrase } from './phrase.ts';
-import { sayDay, sayValue } from './quantity.ts';
+import { capital, fill, phrase } from './phrase.ts';
+import { sayDay, sayValue, sayWhenDue } from './quantity.ts';
 import { sayReason } from './reason.ts';
 import type { Speech } from './speech.ts';
 import type { Token } from './tokens.ts';
@@ -84,14 +85,23 @@ const eachOnce = (tokens: readonly Token[]): Token[] => [
   ...new Map(tokens.map((token) => [JSON.stringify(token), token])).values(),
 ];
 
-const saySteps = (speech: Speech, part: Part): Token[] =>
-  part.steps.map((step) => ({
-    t: 'step',
-    id: step.id,
-    text: phrase(speech, step.says),
-    at: step.at,
-    done: step.done,
-  }));
+const sayStep = (speech: Speech, step: StepToDo): Token => ({
+  t: 'step',
+  id: step.id,
+  text: capital(phrase(speech, step.says)),
+  at: step.at === 'dated' && step.by !== null ? sayWhenDue(speech, step.by) : step.at,
+  done: step.done,
+});
+
+/** The tasks of all parts; dated ones of several groups stand in the order in which they fall. */
+export const stepsOf = (parts: readonly Part[]): readonly StepToDo[] => {
+  const steps = parts.flatMap((part) => part.steps);
+  const [dated, others] = [
+    steps.filter(({ at }) => at === 'dated'),
+    steps.filter(({ at }) => at !== 'dated'),
+  ];
+  return [...others, ...dated.toSorted((a, b) => ((a.by ?? '') < (b.by ?? '') ? -1 : a.by === b.by ? 0 : 1))];
+};
 
 /** A round is to be worked through: what it takes for granted is listed where the single tasks are asked about. */
 const sayHowMany = (count: number): string | null =>
@@ -102,7 +112,9 @@ const sayHowMany = (count: number): string | null =>
 /** The tokens of an answer. */
 export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
   const { on } = answer.request.moment;
-  const gathered = answer.parts.length === 1 && answer.parts[0]?.verdict === 'list';
+  const [first] = answer.parts;
+  // A list without a headline is a round: there what to mind comes first.
+  const gathered = answer.parts.length === 1 && first?.verdict === 'list' && first.headline === null;
   const together = sayTogether(speech, answer);
   const cautions = answer.parts.flatMap((part) =>
     part.cautions.map((each): Token => ({ t: 'caution', text: phrase(speech, each.says) })),
@@ -118,7 +130,7 @@ export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
       .filter((part) => part.verdict !== 'list' || part.headline !== null)
       .map((part): Token => ({ t: 'claim', text: capital(sayClaim(speech, part)) })),
     ...(together === null ? [] : [{ t: 'claim', text: together } as const]),
-    ...answer.parts.flatMap((part) => (part.verdict === 'list' ? saySteps(speech, part) : [])),
+    ...stepsOf(answer.parts.filter((part) => part.verdict === 'list')).map((step) => sayStep(speech, step)),
     ...answer.parts.flatMap((part) => [...sayWhose(answer, part), ...sayPart(speech, answer, part)]),
     ...(gathered ? [] : cautions),
     ...remarks,

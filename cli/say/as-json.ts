@@ -1,7 +1,8 @@
 /** An answer as data for scripts: fixed keys, units of the place, nothing rounded away and nothing left out. */
 import { stepOf } from '../../engine/explain/drill.ts';
 import type { Answer, Gives, Part, Reason, Value } from '../../engine/types.ts';
-import { sayClaim, sayMissing, sayTogether, sayTurnsOn } from './answer.ts';
+import { fromBase, toBase } from '../../engine/units.ts';
+import { sayClaim, sayMissing, sayTogether, sayTurnsOn, stepsOf } from './answer.ts';
 import { sayAssumed } from './assumed.ts';
 import { capital, phrase } from './phrase.ts';
 import { inShownUnit } from './quantity.ts';
@@ -65,13 +66,20 @@ const valued = (
   value: Value | null,
   unit: string | null,
   fact: string,
+  as: string | null = null,
 ): { readonly value: Value | null; readonly unit: string | null } => {
   if (typeof value !== 'number' || unit === null) return { value, unit };
+  const { units } = speech.book;
+  if (as !== null) return { value: tidy(fromBase(units, toBase(units, { value, unit }), as)), unit: as };
   // A ratio stays a ratio for scripts; only people are shown percent.
   if (unit === 'ratio') return { value: tidy(value), unit };
   const shown = inShownUnit(speech, value, unit, fact);
   return { value: tidy(shown.value), unit: shown.unit };
 };
+
+/** The unit a result is fixed to for scripts; null where it is the one it is shown in. */
+const unitOfResult = (speech: Speech, answer: Answer, id: string): string | null =>
+  speech.book.questions[answer.question]?.results.find((each) => each.id === id)?.unit ?? null;
 
 const figureOf = (speech: Speech, answer: Answer, reason: Reason): object | null => {
   if (reason.figure !== null) {
@@ -105,7 +113,7 @@ export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer
   const claims = answer.parts
     .filter((part) => part.verdict !== 'list' || part.headline !== null)
     .map((part) => capital(sayClaim(speech, part)));
-  const steps = answer.parts.flatMap((part) => part.steps);
+  const steps = stepsOf(answer.parts);
   const todo = steps.filter((step) => !step.done).length;
   const listHeadline = `${todo} still to do, ${steps.length - todo} done.`;
   const verdict = jointVerdict(answer.parts);
@@ -116,10 +124,12 @@ export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer
     }),
     verdict: verdict as JsonAnswer['verdict'],
     headline:
-      verdict === 'list' ? listHeadline : [...claims, ...(together === null ? [] : [together])].join(' '),
+      verdict === 'list' && claims.length === 0
+        ? listHeadline
+        : [...claims, ...(together === null ? [] : [together])].join(' '),
     results: answer.results.map(({ id, fact, group, value, unit }) => ({
       id,
-      ...valued(speech, value, unit, fact),
+      ...valued(speech, value, unit, fact, unitOfResult(speech, answer, id)),
       group,
     })),
     when: answer.parts.map((part) => part.when?.on).find((day) => day !== undefined) ?? null,

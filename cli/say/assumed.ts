@@ -1,6 +1,7 @@
 /** What was taken for granted, in words: each thing once, with the groups it was taken for. */
 import type { Assumed } from '../../engine/types.ts';
-import { fill, listed } from './phrase.ts';
+import { listed } from './listed.ts';
+import { fill } from './phrase.ts';
 import type { Speech } from './speech.ts';
 
 const wordsOf = (speech: Speech, { id, group, values }: Assumed): string =>

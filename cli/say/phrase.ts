@@ -15,7 +15,3 @@ export const phrase = (speech: Speech, { template, values }: Sentence): string =
 
 /** First letter large, for a wording that begins a line. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** `a`, `a and b`, `a, b and c`. */
-export const listed = (items: readonly string[]): string =>
-  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;

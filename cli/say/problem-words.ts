@@ -1,6 +1,6 @@
 /** The one table of wordings for problems: what is wrong, and what to do about it. */
 import type { Problem } from '../../engine/problem.ts';
-import { listed } from './phrase.ts';
+import { listed } from './listed.ts';
 
 export interface ProblemWords {
   readonly wrong: string;
@@ -170,6 +170,7 @@ const wordings: Readonly<Record<string, Wording>> = {
   'unknown-question': unknownName('question'),
   'unknown-rule': unknownName('rule'),
   'unknown-record': unknownName('entry kind'),
+  'unknown-sign': unknownName('sign'),
   'unknown-operator': (data) =>
     say(`${text(data, 'found')} is not a comparison.`, meant(data) ?? `They are ${text(data, 'wants')}.`),
   'wrong-sides': (data) =>

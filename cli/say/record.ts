@@ -2,7 +2,9 @@
 import { isDay } from '../../engine/day.ts';
 import type { RecordWords } from '../../engine/types.ts';
 import { readQuantity } from '../../engine/units.ts';
-import { capital, listed } from './phrase.ts';
+import { listed } from './listed.ts';
+import { nameOfTerm } from './named.ts';
+import { capital } from './phrase.ts';
 import { sayAsTyped, sayDay } from './quantity.ts';
 import type { Speech } from './speech.ts';
 
@@ -24,6 +26,7 @@ const sayField = (speech: Speech, name: string, value: unknown): string => {
   // A setting is kept under its id, and read back under its name.
   const setting = name === 'what' ? speech.book.words.settings[value] : undefined;
   if (setting !== undefined) return setting.name;
+  if (name === 'cause' || name === 'sign') return nameOfTerm(speech.book, value);
   if (isDay(value)) return sayDay(value, speech.today);
   if (moneyFields.has(name)) return `${speech.currency}${value}`;
   const quantity = readQuantity(speech.book.units, value);

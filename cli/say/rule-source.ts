@@ -3,7 +3,8 @@
 import { known } from '../../engine/index.ts';
 import { leavesOf } from '../../engine/rulebook/conditions.ts';
 import type { Answer, Figure, FigureTable, Rule, Rulebook } from '../../engine/types.ts';
-import { capital, listed } from './phrase.ts';
+import { listed } from './listed.ts';
+import { capital } from './phrase.ts';
 import { sayDay, sayValue } from './quantity.ts';
 import { figuresOf, saySource } from './reason.ts';
 import type { Speech } from './speech.ts';

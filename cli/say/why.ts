@@ -25,7 +25,7 @@ export const sayWhy = (speech: Speech, answer: Answer): readonly Token[] => {
         });
     }
     for (const reason of part.reasons) tokens.push(sayReason(speech, answer, reason));
-    for (const step of part.steps) {
+    for (const step of part.steps.filter((each) => each.rule !== part.rule)) {
       const rule = speech.book.rules[step.rule];
       if (rule !== undefined)
         tokens.push({

@@ -2,9 +2,11 @@
 import type { Day } from '../../engine/day.ts';
 import type { Problem } from '../../engine/problem.ts';
 import type { Answer } from '../../engine/types.ts';
+import { drawPicture } from '../picture/draw.ts';
+import { joinPictures } from '../picture/picture.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { answerAsJson, emptyJson, jointVerdict } from '../say/as-json.ts';
-import { listed } from '../say/phrase.ts';
+import { listed } from '../say/listed.ts';
 import { sayProblem } from '../say/problem.ts';
 import type { Speech } from '../say/speech.ts';
 import type { Token } from '../say/tokens.ts';
@@ -80,6 +82,7 @@ export const askReading = async (
   if (isAlone && answer.parts.every((part) => part.steps.length === 0 && part.headline === null)) {
     return nobody(speech, words, heard, reading, memory);
   }
+  const pictures = answer.pictures.map((each) => drawPicture(speech, each, flock.isAscii));
   const json = answerAsJson(
     speech,
     words,
@@ -90,11 +93,12 @@ export const askReading = async (
     tokens: [
       ...saySupposed(reading, leftOut),
       ...sayAnswer(speech, answer),
+      ...pictures.map((picture): Token => ({ t: 'picture', ...picture })),
       ...sayAssumptions(reading),
       ...sayLeftOut(leftOut),
       ...sayProblems(answer.problems, answer),
     ],
-    json,
+    json: { ...json, picture: joinPictures(pictures) },
     record: null,
     exit: jointVerdict(answer.parts) === 'cannot-say' ? exits.cannotSay : exits.answered,
     memory: { ...memory, heard, answer, choices: [], asking: null, waiting: [] },

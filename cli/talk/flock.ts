@@ -12,6 +12,8 @@ export interface Flock {
   readonly today: Day;
   /** Only what was written by this day is believed; null for all. */
   readonly asOf: Day | null;
+  /** Whether pictures must do with ASCII characters. */
+  readonly isAscii: boolean;
   /** False for the demo, which is read-only. */
   readonly canWrite: boolean;
   /** The ledger as it stands now. */

@@ -15,16 +15,19 @@ export interface Opening {
   /** Local date and time with offset, for the entries to be written. */
   readonly now: string;
   readonly by: string | null;
+  /** Whether pictures must do with ASCII characters; they need not where nothing is said. */
+  readonly isAscii?: boolean | undefined;
 }
 
 /** A conversation over the keeper's own file, which need not be there yet. */
-export const openOwn = ({ book, lexicon, path, today, asOf, now, by }: Opening): Flock => {
+export const openOwn = ({ book, lexicon, path, today, asOf, now, by, isAscii = false }: Opening): Flock => {
   let engine: Engine = openFile(book, path);
   return {
     book,
     lexicon,
     today,
     asOf,
+    isAscii,
     canWrite: true,
     engine: () => engine,
     record: async (entries) => {
@@ -44,13 +47,15 @@ export const openDemo = ({
   lexicon,
   today,
   asOf,
-}: Pick<Opening, 'book' | 'lexicon' | 'today' | 'asOf'>): Flock => {
+  isAscii = false,
+}: Pick<Opening, 'book' | 'lexicon' | 'today' | 'asOf' | 'isAscii'>): Flock => {
   const engine = openText(book, 'demo', demoLedger(today));
   return {
     book,
     lexicon,
     today,
     asOf,
+    isAscii,
     canWrite: false,
     engine: () => engine,
     record: () => Promise.resolve({ lines: [], first: 0, problems: [], isWritten: false }),

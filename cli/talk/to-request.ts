@@ -12,26 +12,36 @@ export interface Asked {
   readonly leftOut: readonly Supposing[];
 }
 
-/** The unit that was said, if it measures what the fact is; else the one the place uses. Null for days and choices. */
-const unitFor = (book: Rulebook, said: string | null, of: string, system: 'us' | 'metric'): string | null => {
-  if (unitOf(book.units, of) === undefined) return null;
-  const dimension = dimensionOf(book.units, of);
+/** A unit by its id or by a word for it, if it measures a dimension. */
+const unitSaid = (book: Rulebook, said: string | null, dimension: string): string | undefined => {
   const word = said?.toLowerCase() ?? '';
-  const named = book.units.list.find(
+  return book.units.list.find(
     (unit) => unit.dimension === dimension && (unit.id === said || unit.words.includes(word)),
-  );
-  return named?.id ?? shownUnit(book.units, of, system);
+  )?.id;
+};
+
+/** The unit that was said, if it measures what the fact is; else the one it is shown in here. Null for days and choices. */
+const unitFor = (
+  book: Rulebook,
+  { unit, fact }: Supposing,
+  of: string,
+  system: 'us' | 'metric',
+): string | null => {
+  if (unitOf(book.units, of) === undefined) return null;
+  const own = book.facts[fact ?? '']?.shown?.[system];
+  return unitSaid(book, unit, dimensionOf(book.units, of)) ?? own ?? shownUnit(book.units, of, system);
 };
 
 /** A supposed number in base units; a change of temperature is a difference, not a point on the scale. */
 const inBase = (
   book: Rulebook,
-  { value, unit, adds }: Supposing,
+  supposing: Supposing,
   of: string | null,
   system: 'us' | 'metric',
 ): number | string => {
+  const { value, adds } = supposing;
   if (typeof value !== 'number' || of === null) return value;
-  const from = unitFor(book, unit, of, system);
+  const from = unitFor(book, supposing, of, system);
   if (from === null) return value;
   const base = toBase(book.units, { value, unit: from });
   return adds ? base - toBase(book.units, { value: 0, unit: from }) : base;
@@ -52,14 +62,49 @@ const toSupposition = (book: Rulebook, supposing: Supposing, system: 'us' | 'met
   return { what: { figure: figure.id }, value: inBase(book, supposing, base, system), adds: supposing.adds };
 };
 
-/** Numbers said in the question that stand for facts, such as "for 42 birds", as suppositions. */
+/** What is supposed of the coming days is supposed of the first of them too. */
+const firstOf: Readonly<Record<string, string>> = {
+  'night-low': 'tonight-low',
+  'rain-soon': 'rain-today',
+  'wind-soon': 'wind-today',
+};
+
+const withFirstDay = (supposed: readonly Supposition[]): readonly Supposition[] => [
+  ...supposed,
+  ...supposed.flatMap((each): Supposition[] => {
+    const first = 'fact' in each.what ? firstOf[each.what.fact] : undefined;
+    const isSaid = supposed.some((other) => 'fact' in other.what && other.what.fact === first);
+    return first === undefined || isSaid ? [] : [{ ...each, what: { fact: first } }];
+  }),
+];
+
+/** A day that the question is about and not asked for: the question itself stays today's. */
+const dayWanted = 'day-wanted';
+
+/** What the words say under a name that `takes` knows: a slot, the day, all signs or causes mentioned, or that an idea is there at all. */
+const saidUnder = (reading: Reading, name: string): unknown => {
+  if (name === 'signs' || name === 'causes') return reading.mentions[name].join(' ') || undefined;
+  if (name.startsWith('idea-'))
+    return reading.mentions.ideas.includes(name.slice('idea-'.length)) ? 'yes' : undefined;
+  return name === 'on' || name === dayWanted ? reading.on : reading.slots[name];
+};
+
+/** An amount in pounds is no share of protein: only one that measures what the fact is stands for it. */
+const isMeasuredIn = (book: Rulebook, fact: string, unit: unknown): boolean => {
+  const of = known.facts.find((each) => each.id === fact)?.unit ?? null;
+  if (typeof unit !== 'string' || of === null || unitOf(book.units, of) === undefined) return true;
+  return unitSaid(book, unit, dimensionOf(book.units, of)) !== undefined;
+};
+
+/** What is said in the question and stands for facts, such as "for 42 birds" or "with its head gone", as suppositions. */
 const takenFromSlots = (flock: Flock, reading: Reading, system: 'us' | 'metric'): Supposition[] => {
   const takes = flock.book.questions[reading.topic]?.takes ?? {};
   const supposed = new Set(reading.supposing.map((each) => each.fact));
   return Object.entries(takes).flatMap(([slot, fact]) => {
-    const value = reading.slots[slot];
+    const value = saidUnder(reading, slot);
     if ((typeof value !== 'number' && typeof value !== 'string') || supposed.has(fact)) return [];
-    const { unit } = reading.slots;
+    const unit = reading.slots[`${slot}-unit`] ?? reading.slots.unit;
+    if (slot === 'amount' && !isMeasuredIn(flock.book, fact, unit)) return [];
     const said = { what: slot, fact, value, unit: typeof unit === 'string' ? unit : null, adds: false };
     return toSupposition(flock.book, said, system) ?? [];
   });
@@ -84,7 +129,8 @@ const endOf = (flock: Flock, horizon: unknown, groups: readonly string[], on: Da
 
 /** Builds the request. `on` is the day asked about when the words name none. */
 export const toRequest = (flock: Flock, reading: Reading, on: Day, system: 'us' | 'metric'): Asked => {
-  const from = reading.on ?? on;
+  const wantsDay = flock.book.questions[reading.topic]?.takes[dayWanted] !== undefined;
+  const from = wantsDay ? on : (reading.on ?? on);
   const span = reading.days !== null && reading.days > 0 ? addDays(from, reading.days - 1) : null;
   const supposed = reading.supposing.map((each) => ({ each, as: toSupposition(flock.book, each, system) }));
   return {
@@ -93,7 +139,10 @@ export const toRequest = (flock: Flock, reading: Reading, on: Day, system: 'us' 
       groups: reading.groups,
       moment: momentOn(flock, from),
       until: reading.until ?? span ?? endOf(flock, reading.slots.horizon, reading.groups, from),
-      supposing: [...supposed.flatMap(({ as }) => as ?? []), ...takenFromSlots(flock, reading, system)],
+      supposing: withFirstDay([
+        ...supposed.flatMap(({ as }) => as ?? []),
+        ...takenFromSlots(flock, reading, system),
+      ]),
     },
     leftOut: supposed.flatMap(({ each, as }) => (as === null ? [each] : [])),
   };

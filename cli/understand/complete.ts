@@ -14,6 +14,10 @@ export interface Completed {
 const dayFields = new Set(['hatched', 'until']);
 const textFields = new Set(['who', 'words', 'why', 'reason', 'strip', 'ration']);
 const longestAnswer = 12;
+/** A name is short and counts nothing: what is longer tells something else. */
+const longestName = 5;
+const isName = ({ tokens, spans }: Line): boolean =>
+  tokens.length <= longestName && !spans.some(({ kind }) => kind === 'number' || kind === 'quantity');
 
 const birdIn = (line: Line): string | null => spansOf(line.spans, 'group')[0]?.bird ?? null;
 
@@ -27,6 +31,7 @@ const direct = (field: string, draft: Draft, words: string, line: Line): unknown
   }
   if (field === 'bird') return birdIn(line);
   if (field === 'group' && draft.kind === 'arrive') return newName(words);
+  if (field === 'who' && !isName(line)) return null;
   return textFields.has(field) ? words.trim() : null;
 };
 

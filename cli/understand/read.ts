@@ -3,8 +3,11 @@ import { addDays } from '../../engine/day.ts';
 import { type Line, wordsUnder } from './find/all.ts';
 import { findSupposing } from './find/supposing.ts';
 import type { Match } from './match.ts';
-import { settleDays } from './refine/settle-day.ts';
+import { mentionsIn } from './mentions.ts';
+import { type Settled, settleDays } from './refine/settle-day.ts';
+import { sayPast, settlePast } from './refine/settle-past.ts';
 import { readSlots } from './slots.ts';
+import { slotsTaken } from './slots-taken.ts';
 import { spansOf } from './spans.ts';
 import { type ToldDraft, tell } from './tell.ts';
 import type { About, Reading } from './types.ts';
@@ -21,21 +24,80 @@ const base = (match: Match): Pick<Reading, 'topic' | 'evidence' | 'score'> => ({
   score: match.score,
 });
 
-/** A question: days lean to the future; an age stands for the day on which one group reaches it. */
+/**
+ * The days that a question is about. They lean to the future, but for one that looks back over a run of days; and where
+ * something was seen, a day gone by only tells when.
+ */
+const daysAsked = (
+  topic: string,
+  words: string,
+  line: Line,
+  about: About,
+): Settled & { readonly said: string | null } => {
+  const question = about.book.questions[topic];
+  const past = question?.looksBack === true ? settlePast(words, line, about.today) : null;
+  if (past !== null)
+    return {
+      on: past.from,
+      until: past.to,
+      since: null,
+      days: null,
+      assumed: sayPast(past),
+      said: past.said,
+    };
+  const days = settleDays(words, line, 'future');
+  const isOfSeeing = question?.takes.signs !== undefined && (days.on ?? about.today) < about.today;
+  return isOfSeeing
+    ? { ...days, on: null, until: null, days: null, assumed: [], said: null }
+    : { ...days, said: null };
+};
+
+type Clause = ReturnType<typeof findSupposing>[number];
+
+/** Whether a clause only says when, to a question that takes that: "when do I stop feeding if we start at 8 on Saturday". */
+const saysWhen = (clause: Clause, line: Line, takes: Readonly<Record<string, string>>): boolean =>
+  clause.fact === undefined &&
+  clause.figure === undefined &&
+  line.spans.some(
+    (span) =>
+      clause.from <= span.from &&
+      span.to <= clause.to &&
+      ((span.kind === 'day' && takes.on !== undefined) ||
+        (span.kind === 'time' && takes.at !== undefined) ||
+        (span.kind === 'age' && takes.age !== undefined)),
+  );
+
+/** A day in such a clause is the day meant, whatever other day is named. */
+const withDaysOf = (line: Line, clauses: readonly Clause[]): Line => {
+  const inside = line.spans.filter(
+    (span) => span.kind === 'day' && clauses.some(({ from, to }) => from <= span.from && span.to <= to),
+  );
+  return inside.length === 0
+    ? line
+    : { ...line, spans: line.spans.filter((span) => span.kind !== 'day' || inside.includes(span)) };
+};
+
+/** A question; an age stands for the day on which one group reaches it, unless the question supposes it. */
 export const readQuestion = (match: Match, words: string, line: Line, about: About): Reading => {
-  const supposing = findSupposing(words, line);
+  const takes = about.book.questions[match.topic.id]?.takes ?? {};
+  const clauses = findSupposing(words, line);
+  const timing = clauses.filter((each) => saysWhen(each, line, takes));
+  const supposing = clauses.filter((each) => !timing.includes(each));
   const asked = {
     ...line,
     spans: line.spans.filter(
       (span) => !supposing.some((each) => each.from <= span.from && span.to <= each.to),
     ),
   };
-  const days = settleDays(words, line, 'future');
+  const days = daysAsked(match.topic.id, words, withDaysOf(line, timing), about);
   const groups = groupsIn(line);
   const [age] = spansOf(line.spans, 'age');
   const one = groups.length === 1 ? about.groups.find((group) => group.name === groups[0]) : undefined;
-  const reached = age === undefined || one === undefined ? null : addDays(one.hatched, Math.round(age.days));
+  const supposesAge = takes.age !== undefined;
+  const reached =
+    age === undefined || one === undefined || supposesAge ? null : addDays(one.hatched, Math.round(age.days));
   const since = days.since === null ? {} : { since: days.since };
+  const run = days.said === null ? {} : { horizon: days.said };
   const unknown = spansOf(line.spans, 'group').filter((span) => span.names.length === 0);
   return {
     ...base(match),
@@ -43,7 +105,13 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
     on: days.on ?? reached,
     until: days.until,
     days: days.days,
-    slots: { ...readSlots(words, asked, match.topic.family), ...since },
+    slots: {
+      ...readSlots(words, asked, match.topic.family),
+      ...slotsTaken(words, asked, Object.keys(takes)),
+      ...since,
+      ...run,
+    },
+    mentions: mentionsIn(asked),
     supposing: supposing.map(({ from: _from, to: _to, ...each }) => each),
     entries: [],
     assumed: [
@@ -70,6 +138,7 @@ export const readRecord = (
     until: null,
     days: null,
     slots: readSlots(words, line, 'tell'),
+    mentions: mentionsIn(line),
     supposing: [],
     entries: drafts.map((each) => each.draft),
     assumed: [...new Set(drafts.flatMap((each) => each.assumed))],
@@ -98,6 +167,11 @@ export const readFollowUp = (
     until: isDated ? own.until : last.until,
     days: isDated ? own.days : last.days,
     slots: { ...withoutDays(last.slots, isDated), ...own.slots },
+    mentions: {
+      causes: [...new Set([...last.mentions.causes, ...own.mentions.causes])],
+      signs: [...new Set([...last.mentions.signs, ...own.mentions.signs])],
+      ideas: [...new Set([...last.mentions.ideas, ...own.mentions.ideas])],
+    },
     supposing: [
       ...last.supposing.filter((old) => !own.supposing.some((each) => each.what === old.what)),
       ...own.supposing,

@@ -64,6 +64,13 @@ export interface Evidence {
 
 export type Slot = number | string | readonly string[] | readonly number[];
 
+/** Ids of `rules/words.yaml` that the words mention: what a question may suppose to have been seen. */
+export interface Mentions {
+  readonly causes: readonly string[];
+  readonly signs: readonly string[];
+  readonly ideas: readonly string[];
+}
+
 /** One way to take the words. */
 export interface Reading {
   /** A question's id, or `tell:` and an entry kind. */
@@ -73,6 +80,7 @@ export interface Reading {
   readonly until: Day | null;
   readonly days: number | null;
   readonly slots: Readonly<Record<string, Slot>>;
+  readonly mentions: Mentions;
   readonly supposing: readonly Supposing[];
   readonly entries: readonly Draft[];
   /** Short lines in plain words: what was taken for granted. */

@@ -6,6 +6,7 @@ import { nameBirds } from './find/group.ts';
 import { weighForm } from './form.ts';
 import { type Lexicon, makeLexicon, readTokens } from './lexicon.ts';
 import type { Match } from './match.ts';
+import { mentionsIn } from './mentions.ts';
 import { rankTopics, rankWithBefore } from './rank.ts';
 import { readFollowUp, readQuestion, readRecord } from './read.ts';
 import { type Clause, cutClauses, splitTold } from './split.ts';
@@ -43,6 +44,7 @@ const answerAsked = (words: string, about: About, find: (words: string) => Line)
     until: null,
     days: null,
     slots: {},
+    mentions: mentionsIn(find(words)),
     supposing: [],
     entries: [done.draft],
     assumed: done.assumed,

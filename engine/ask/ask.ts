@@ -1,14 +1,33 @@
 /** A request → an answer: which groups, each group's part, results and totals, everything assumed, and a reference. */
 import type { Workings } from '../facts/workings.ts';
-import type { Answer, Assumed, Group, Part, Question, Reason, Request, Result, Step } from '../types.ts';
+import type {
+  Answer,
+  Assumed,
+  Group,
+  Part,
+  PictureData,
+  Question,
+  Reason,
+  Request,
+  Result,
+  Step,
+  Supposition,
+} from '../types.ts';
+import { foretell } from './foretell.ts';
 import { gather } from './gather.ts';
 import { type Answered, answerPart, firstYes, spanEnd } from './part.ts';
+import { type Tried, tryGroups } from './trying/try-groups.ts';
 import { rulesOf, type World, workingsOn } from './world.ts';
 
 /** Groups a question speaks of when none is named: those that its `concerns` picks, else all that have arrived. */
-export const concernedGroups = (world: World, question: Question, on: string): readonly string[] => {
+export const concernedGroups = (
+  world: World,
+  question: Question,
+  on: string,
+  supposing: readonly Supposition[],
+): readonly string[] => {
   const { concerns } = question;
-  const workings = workingsOn(world, on, null, []);
+  const workings = workingsOn(world, on, null, supposing);
   const here = world.state.groups.filter((group) => group.arrived <= on);
   const fits = (group: Group): boolean => {
     if (concerns === null) return true;
@@ -53,6 +72,19 @@ const resultsOf = (
   return results;
 };
 
+/** What is drawn beside the parts; the flock's picture is drawn once, though several groups were asked about. */
+const picturesOf = (
+  { picture }: Question,
+  parts: readonly { part: Part; workings: Workings }[],
+): readonly PictureData[] => {
+  if (picture === null) return [];
+  const drawn = parts.flatMap(({ part, workings }): PictureData[] => {
+    const { value, group } = workings.step(`${picture}-series`, part.group);
+    return typeof value === 'string' ? [{ kind: picture, group, series: value }] : [];
+  });
+  return drawn.filter(({ group }, at) => drawn.findIndex((each) => each.group === group) === at);
+};
+
 /** A group that is not there (yet) on that day: nothing can be said of it, and nothing is asked about it either. */
 const absentPart = (group: string): Part => ({
   group,
@@ -80,6 +112,9 @@ const numbered = (parts: readonly Answered['part'][]): Part[] => {
   }));
 };
 
+/** A group to answer for, or the flock, in the world in which it stands. */
+type Place = Omit<Tried, 'group'> & { readonly group: string | null };
+
 /** A reference that a later question can replay from: lines believed, rulebook, day. */
 export const referenceOf = (world: World, on: string): string =>
   `${world.state.lines}-${world.book.hash}-${on}`;
@@ -100,28 +135,41 @@ export const answer = async (world: World, request: Request, deep = true): Promi
       ? [null]
       : request.groups.length > 0
         ? request.groups
-        : concernedGroups(world, question, on);
+        : concernedGroups(world, question, on, request.supposing);
   const rules = rulesOf(world.book, question.id);
   const lookAhead = deep ? Number(workingsOn(world, on, null, []).step('look-ahead', null).value) : 0;
   const isHere = (name: string | null): boolean => world.state.groups.some((group) => group.name === name);
   const absent = groups.flatMap((group) => (group === null || isHere(group) ? [] : [absentPart(group)]));
   const answered: Answered[] = [];
-  for (const group of groups.filter((each) => each === null || isHere(each))) {
+  const named = { ...world, named: request.groups };
+  const places: readonly Place[] =
+    question.tries === null
+      ? groups
+          .filter((each) => each === null || isHere(each))
+          .map((group) => ({ world: named, group, brief: false, supposing: [] }))
+      : await tryGroups(named, { ...request, until }, question, rules, question.tries);
+  for (const { world: place, group, brief, supposing } of places) {
+    const foretold =
+      group === null
+        ? []
+        : await foretell(place, { question, group, on, supposing: request.supposing, lookAhead });
+    const one = await answerPart(place, {
+      question,
+      rules,
+      group,
+      on,
+      until,
+      supposing: [...request.supposing, ...supposing, ...foretold],
+      lookAhead,
+    });
     answered.push(
-      await answerPart(world, {
-        question,
-        rules,
-        group,
-        on,
-        until,
-        supposing: request.supposing,
-        lookAhead,
-      }),
+      brief ? { ...one, part: { ...one.part, reasons: [], unknown: [], steps: [], remarks: [], unless: [] } } : one,
     );
   }
   const parts = numbered(answered.map((each) => each.part));
   const paired = parts.map((part, index) => ({ part, workings: (answered[index] as Answered).workings }));
   const results = resultsOf(question, paired, on);
+  const pictures = picturesOf(question, paired);
   const steps = answered.flatMap((each) => each.workings.steps());
   return {
     request,
@@ -131,6 +179,7 @@ export const answer = async (world: World, request: Request, deep = true): Promi
     assumed: assumedIn(steps),
     workings: steps,
     problems: world.problems,
+    pictures,
     ref: referenceOf(world, on),
   };
 };

@@ -28,6 +28,8 @@ const recordsOf = (
       return own.flatMap((each) => each.whereabouts);
     case 'process':
       return own.flatMap((each) => each.processed);
+    case 'arrive':
+      return own.map((each) => ({ on: each.arrived, line: each.line }));
     case 'loss':
       return own.flatMap((each) => each.losses);
     default:

@@ -1,14 +1,9 @@
 /** A list made of other questions' chores: since they come from the same rules and facts, it cannot contradict them. */
+import type { Day } from '../day.ts';
 import type { Answer, Missing, Part, Question, Request, StepToDo } from '../types.ts';
 import { answer } from './ask.ts';
-import type { World } from './world.ts';
-
-const timesOfDay = ['now', 'morning', 'midday', 'evening', 'soon'];
-
-const inOrder = (a: StepToDo, b: StepToDo): number =>
-  timesOfDay.indexOf(a.at) - timesOfDay.indexOf(b.at) ||
-  a.order - b.order ||
-  (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+import { inOrder } from './order.ts';
+import { type World, workingsOn } from './world.ts';
 
 const eachOnce = <T>(items: readonly T[]): T[] => [
   ...new Map(items.map((item) => [JSON.stringify(item), item])).values(),
@@ -21,12 +16,19 @@ const withoutPointless = (world: World, steps: readonly StepToDo[]): StepToDo[] 
     return !steps.some((other) => other.group === step.group && ways.includes(other.rule));
   });
 
+/** Whether a question has its place in the round that day: one of the whole flock may name the days it concerns. */
+const belongs = (world: World, { per, concerns }: Question, on: Day): boolean => {
+  if (per !== 'flock' || concerns === null) return true;
+  const { value } = workingsOn(world, on, null, []).step(concerns.fact, null);
+  return value !== null && concerns.oneOf.includes(String(value));
+};
+
 /** Answers a question that gathers others: their chores in the order of the day, with all cautions and all that is not known. */
 export const gather = async (world: World, request: Request, question: Question): Promise<Answer> => {
   const answers: Answer[] = [];
   for (const id of question.gathers) {
     const asked = world.book.questions[id];
-    if (asked === undefined) continue;
+    if (asked === undefined || !belongs(world, asked, request.moment.on)) continue;
     // A question of the whole flock has its place in every round; one of a group only where the group is asked about.
     const groups = asked.per === 'flock' ? [] : request.groups;
     answers.push(await answer(world, { ...request, question: id, groups, until: null }, false));
@@ -61,6 +63,7 @@ export const gather = async (world: World, request: Request, question: Question)
     assumed: eachOnce(answers.flatMap((each) => each.assumed)),
     workings: answers.flatMap((each) => each.workings),
     problems: world.problems,
+    pictures: [],
     ref: answers[0]?.ref ?? '',
   };
 };

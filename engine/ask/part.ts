@@ -8,6 +8,7 @@ import type { Gives, Part, Question, Reason, Rule, StepToDo, Supposition } from 
 import { shownUnit, toBase, unitOf } from '../units.ts';
 import { isDone } from './done.ts';
 import { type Evaluation, evaluate, verdictOf } from './evaluate.ts';
+import { inOrder } from './order.ts';
 import { firstTurn, turningFacts } from './turns.ts';
 import { type World, workingsOn } from './world.ts';
 
@@ -57,6 +58,10 @@ const choresOf = (world: World, evaluation: Evaluation, filling: Filling, on: Da
               says: sentence(rule.chore.says, filling),
               done:
                 rule.chore.doneBy !== null && isDone(world.state, rule.chore.doneBy, evaluation.group, on),
+              remind:
+                rule.chore.remind === null
+                  ? null
+                  : (evaluation.workings.figure(rule.chore.remind, evaluation.group)?.base ?? null),
             },
           ],
     );
@@ -128,10 +133,17 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
       unknown: missingFor(told, (fact) => workings.step(fact, group).missing),
       cautions: having('caution'),
       remarks: having('remark'),
-      steps: choresOf(world, evaluation, filling, on),
+      steps: choresOf(world, evaluation, filling, on).sort(inOrder),
       when: turns ? await firstTurn(evaluation, again, on, request.lookAhead) : null,
       turnsOn: turns
-        ? await turningFacts(evaluation, again, deciding, stepOf(world, workings, group), told.unitOf)
+        ? await turningFacts(
+            evaluation,
+            again,
+            deciding,
+            stepOf(world, workings, group),
+            told.unitOf,
+            (fact) => world.book.facts[fact]?.fixed === true,
+          )
         : [],
       // A verdict that nothing can be said claims nothing that another rule could overrule: what is missing is asked for instead.
       unless:

@@ -63,6 +63,7 @@ export const turningFacts = async (
   rules: readonly Rule[],
   stepOf: (fact: string) => number,
   unitOf: (fact: string) => string | null,
+  isFixed: (fact: string) => boolean,
 ): Promise<readonly TurnsOn[]> => {
   const verdict = verdictOf(now);
   const leaves: LeafOutcome[] = now.outcomes
@@ -71,6 +72,7 @@ export const turningFacts = async (
   const found = new Map<string, TurnsOn>();
   for (const leaf of leaves) {
     const { fact } = leaf.leaf;
+    if (isFixed(fact)) continue;
     for (const to of turningValues(leaf, stepOf(fact), [...new Set(choicesIn(rules, fact))])) {
       const from = leaf.left ?? null;
       const known = found.get(fact);

@@ -12,6 +12,8 @@ export interface World {
   readonly facts: ReadonlyMap<string, Fact>;
   readonly state: State;
   readonly problems: readonly Problem[];
+  /** Groups named in the question, where facts of the flock compare some of them. */
+  readonly named?: readonly string[] | undefined;
   readonly sortKeys?: SortKeys | undefined;
 }
 
@@ -27,6 +29,7 @@ export const workingsOn = (
     book: world.book,
     facts: world.facts,
     sortKeys: world.sortKeys,
+    named: world.named,
     on,
     until,
     supposing,

@@ -50,9 +50,14 @@ const reasonOf = (
  */
 export const reasonsFor = (told: Told): readonly Omit<Reason, 'n'>[] => {
   const { winner, open } = told.choice;
-  // An outranked amount is another sum, not one more reason for this one.
+  // An outranked amount is another sum, and a rule that says otherwise is no reason for this verdict.
   const others = told.outcomes.filter(
-    (each) => isVerdict(each) && each !== winner && each.outcome === 'held' && each.rule.gives !== 'amount',
+    (each) =>
+      each !== winner &&
+      each.outcome === 'held' &&
+      each.rule.gives === winner?.rule.gives &&
+      each.rule.gives !== 'amount' &&
+      isVerdict(each),
   );
   const ordered =
     winner === null
@@ -61,8 +66,9 @@ export const reasonsFor = (told: Told): readonly Omit<Reason, 'n'>[] => {
           { of: winner, leaves: winner.deciding },
           { of: winner, leaves: winner.leaves.filter((leaf) => leaf.outcome === 'held') },
           ...others.map((each) => ({ of: each, leaves: each.deciding })),
+          // Where nothing can be said, what is lacking is asked for; listing it as reasons too would say it twice.
           ...open
-            .filter(({ rule }) => rule.gives !== winner.rule.gives)
+            .filter(({ rule }) => winner.rule.gives !== 'cannot-say' && rule.gives !== winner.rule.gives)
             .map((each) => ({ of: each, leaves: each.deciding })),
         ];
   const seen = new Set<string>();

@@ -1,4 +1,4 @@
-/** How warm chicks must be, how many lamps that takes tonight, what the chicks themselves show, and when heat may come off. */
+/** How warm chicks must be, how cold it gets around them, what they themselves show, and when heat may come off. */
 import { addDays, type Day, daysBetween } from '../day.ts';
 import type { Sign } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
@@ -69,6 +69,7 @@ export const brooderFacts = [
   defineFact({
     id: 'surroundings',
     unit: 'C',
+    per: 'flock',
     wants: ['tonight-low'],
     compute: (read) => {
       const room = settingOf(read, 'room-temperature');
@@ -125,30 +126,6 @@ export const brooderFacts = [
     needs: ['age', 'feathered'],
     figures: ['pasture/lowest-night', 'brooder/target'],
     compute: (read) => heatlessAt(read, read.number('age'), read.yes('feathered')),
-  }),
-  defineFact({
-    id: 'lamps-for-night',
-    unit: 'lamp',
-    needs: ['alive', 'surroundings', 'brooder-target'],
-    figures: ['brooder/chicks-per-lamp', 'brooder/least-lamps'],
-    compute: (read) => {
-      const birds = read.number('alive');
-      if (birds <= 0 || read.number('surroundings') >= read.number('brooder-target')) return 0;
-      read.assume('lamps-of-250-watts');
-      return Math.max(
-        Math.ceil(birds / read.figure('brooder/chicks-per-lamp')),
-        read.figure('brooder/least-lamps'),
-      );
-    },
-  }),
-  defineFact({
-    id: 'lamps-needed',
-    unit: 'lamp',
-    needs: ['place', 'heat-is-off'],
-    wants: ['lamps-for-night'],
-    // With the heat off no night has to be known.
-    compute: (read) =>
-      read.text('place') !== 'brooder' || read.yes('heat-is-off') ? 0 : read.maybe('lamps-for-night'),
   }),
   defineFact({
     id: 'heat-off-on',

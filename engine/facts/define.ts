@@ -2,7 +2,7 @@
 import type { Day } from '../day.ts';
 import type { FromEntry, Group, Shown, State, Value } from '../types.ts';
 
-/** Unit of a fact: a base unit of `rules/units.yaml`, `date` for a day, `date-time` for a local day and time (`2026-05-16T07:00`), or null for a choice or a yes or no. */
+/** Unit of a fact: a base unit of `rules/units.yaml`, `date` for a day, `date-time` for a local day and time (`2026-05-16T07:00`), `named` for causes and signs by their ids (`hawk`, `hawk=2 unknown=1`), `series` for what a picture is drawn from (JSON text), or null for a choice or a yes or no. */
 export type FactUnit = string | null;
 
 /**
@@ -13,6 +13,8 @@ export interface Reader {
   readonly state: State;
   /** The group asked about; reading it in a fact of the whole flock is a bug and throws. */
   readonly group: Group;
+  /** Groups named in the question, for facts of the flock that compare some of them; empty when none was. */
+  readonly named: readonly string[];
   /** The day it is worked out for; later than `asked` when looking ahead. */
   readonly on: Day;
   /** The day the question is asked about: what is on record ends here. */
@@ -35,6 +37,8 @@ export interface Reader {
   along(id: string, branch?: readonly string[]): (x: number) => number;
   /** Keys of a table along its last axis, lowest first, for a line through what was really published. */
   keysOf(id: string, branch?: readonly string[]): readonly number[];
+  /** Names along a table's first axis, as the file has them. */
+  namesOf(id: string): readonly string[];
   /** The first and the last of them. */
   spanOf(id: string, branch?: readonly string[]): readonly [number, number];
   /** The class of a cause of loss (`hunter`, `illness`, …) and of a sign, as `rules/words.yaml` has it; `other` when it has not. */

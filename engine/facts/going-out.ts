@@ -1,16 +1,9 @@
 /** What decides whether birds may leave the brooder for the pen: feathers, nights they can stand, hardening off, room and cover. */
 import { addDays, daysBetween } from '../day.ts';
-import type { FromEntry, Sign } from '../types.ts';
+import type { FromEntry } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
+import { nightFigures, nightFloorFor, signsOf } from './night-floor.ts';
 import { settingFlag, settingNumber } from './setting.ts';
-
-const signsOf = (read: Reader, ...names: readonly string[]): Sign[] =>
-  read.state.signs.filter(
-    (each) =>
-      names.includes(each.sign) &&
-      each.on <= read.on &&
-      (each.group === null || each.group === read.group.name),
-  );
 
 /** The first sign of the unbroken run of less heat that still lasts; undefined when the heat is as it was. */
 const coolingSince = (read: Reader): FromEntry | undefined => {
@@ -42,24 +35,11 @@ export const goingOutFacts = [
     id: 'night-floor',
     unit: 'C',
     needs: ['age', 'feathered', 'rain-soon', 'wind-soon'],
-    figures: [
-      'pasture/lowest-night',
-      'pasture/wet-or-windy-adds',
-      'pasture/thin-feathers-add',
-      'pasture/rain-that-wets',
-      'pasture/wind-that-chills',
-    ],
+    figures: [...nightFigures, 'pasture/rain-that-wets', 'pasture/wind-that-chills'],
     compute: (read) => {
-      const dry = read.maybeFigure('pasture/lowest-night');
-      if (dry === undefined) return undefined;
       const wet = read.number('rain-soon') >= read.figure('pasture/rain-that-wets');
       const windy = read.number('wind-soon') >= read.figure('pasture/wind-that-chills');
-      const thin = signsOf(read, 'bald', 'downy').length > 0 && !read.yes('feathered');
-      return (
-        dry +
-        (wet || windy ? read.figure('pasture/wet-or-windy-adds') : 0) +
-        (thin ? read.figure('pasture/thin-feathers-add') : 0)
-      );
+      return nightFloorFor(read, { harsh: wet || windy, feathered: read.yes('feathered') });
     },
   }),
   defineFact({

@@ -2,6 +2,7 @@
 import { addDays, type Day, daysBetween } from '../day.ts';
 import type { Loss } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
+import { asCounted, idsIn } from './named-list.ts';
 
 /** Classes of causes that were seen for what they were, so that they say nothing about sickness. */
 const accidents = ['hunter', 'crush', 'weather', 'shipping'];
@@ -17,8 +18,8 @@ const unexplained = (read: Reader, from: Day, to: Day): readonly Loss[] =>
     (each) => each.on >= from && each.on <= to && !accidents.includes(read.causeClass(each.cause)),
   );
 
-/** Different signs of sickness seen in the group, or in all birds, that still count. */
-const signsOfSickness = (read: Reader): readonly string[] => {
+/** Different signs of sickness in the words of the question, or seen in the group or in all birds, that still count. */
+export const signsOfSickness = (read: Reader): readonly string[] => {
   const since = addDays(read.on, -read.figure('health/signs-stand'));
   const ill = read.state.signs.filter(
     (each) =>
@@ -28,7 +29,8 @@ const signsOfSickness = (read: Reader): readonly string[] => {
       read.signClass(each.sign) === 'illness',
   );
   read.from(...ill);
-  return [...new Set(ill.map((each) => each.sign))];
+  const told = idsIn(read.text('signs-told')).filter((sign) => read.signClass(sign) === 'illness');
+  return [...new Set([...ill.map((each) => each.sign), ...told])];
 };
 
 /** Birds as a share of those alive now and themselves: of how many that were there at the beginning they were lost. */
@@ -95,19 +97,22 @@ export const lossFacts = [
   }),
   defineFact({
     id: 'lost-by-cause',
-    unit: null,
+    unit: 'named',
+    wants: ['span-from'],
     compute: (read) => {
+      const from = read.maybe('span-from');
+      const losses = read.group.losses.filter((each) => typeof from !== 'string' || each.on >= from);
       const byCause = new Map<string, number>();
-      for (const { cause, count } of read.group.losses) byCause.set(cause, (byCause.get(cause) ?? 0) + count);
+      for (const { cause, count } of losses) byCause.set(cause, (byCause.get(cause) ?? 0) + count);
       if (byCause.size === 0) return undefined;
-      read.from(...read.group.losses);
-      const most = [...byCause].sort(([a, some], [b, others]) => others - some || (a < b ? -1 : 1));
-      return most.map(([cause, count]) => `${count} ${cause}`).join(', ');
+      read.from(...losses);
+      return asCounted(byCause);
     },
   }),
   defineFact({
     id: 'sick-signs',
     unit: 'sign',
+    needs: ['signs-told'],
     figures: ['health/signs-stand'],
     compute: (read) => {
       const signs = signsOfSickness(read);
@@ -117,14 +122,15 @@ export const lossFacts = [
   }),
   defineFact({
     id: 'sign-of-sickness',
-    unit: null,
+    unit: 'named',
+    needs: ['signs-told'],
     figures: ['health/signs-stand'],
     compute: (read) => signsOfSickness(read).at(-1),
   }),
   defineFact({
     id: 'reportable-signs',
     unit: 'sign',
-    needs: ['sick-signs'],
+    needs: ['sick-signs', 'signs-told'],
     figures: ['health/signs-stand', 'health/reportable-sign'],
     compute: (read) =>
       signsOfSickness(read).reduce((sum, sign) => sum + read.figure('health/reportable-sign', [sign]), 0),

@@ -7,12 +7,21 @@ import { betaBinomialTail, binomialTail } from './sums/count-tails.ts';
 const patternAt = (read: Reader, days: number): number =>
   read.figure('losses/pattern', [read.text('kind'), Math.max(0, days)]);
 
-/** How much of the eight weeks' losses is usually behind birds of the group that left on a day, counted from their arrival. */
+/** How much of the eight weeks' losses is usually behind birds of the group that left on a day, counted from their arrival. Needs `kind` and `losses/pattern`. */
 const behind = (read: Reader): ((day: Day) => number) => {
   const { group } = read;
   const before = patternAt(read, daysBetween(group.hatched, group.arrived));
   // A day counts whole: a bird found in the morning and one found at night are lost on the same day.
   return (day) => Math.max(0, patternAt(read, daysBetween(group.hatched, day) + 1) - before);
+};
+
+/** The same for all birds of the group on a day, those processed before it counted up to the day they went. */
+export const exposureOn = (read: Reader, day: Day, birds: number): number => {
+  const until = behind(read);
+  const gone = read.group.processed.filter((each) => each.on <= day);
+  const left = gone.reduce((sum, each) => sum + each.count, 0);
+  const processed = gone.reduce((sum, each) => sum + each.count * until(each.on), 0);
+  return (processed + Math.max(0, birds - left) * until(day)) / birds;
 };
 
 export const usualLossFacts = [
@@ -26,10 +35,7 @@ export const usualLossFacts = [
       const birds = read.number('arrived-alive');
       if (birds <= 0) return undefined;
       read.from(...group.processed);
-      const until = behind(read);
-      const left = group.processed.reduce((sum, each) => sum + each.count, 0);
-      const processed = group.processed.reduce((sum, each) => sum + each.count * until(each.on), 0);
-      return (processed + Math.max(0, birds - left) * until(read.on)) / birds;
+      return exposureOn(read, read.on, birds);
     },
   }),
   defineFact({
@@ -107,6 +113,12 @@ export const usualLossFacts = [
       const next = rate * patternAt(read, read.number('age') + 1);
       return now >= 1 ? 1 : Math.min(1, (next - now) / (1 - now));
     },
+  }),
+  defineFact({
+    id: 'loss-odds',
+    unit: 'odds',
+    needs: ['loss-chance'],
+    compute: (read) => read.number('loss-chance'),
   }),
   defineFact({
     id: 'loss-chance',

@@ -1,8 +1,9 @@
 /** Works facts out on demand, each once, and keeps the tree of what every value was made of. */
 import type { Day } from '../day.ts';
-import { figureAt, keysOf, type SortKeys } from '../rulebook/figures.ts';
+import { figureAt, keysOf, namesOf, type SortKeys } from '../rulebook/figures.ts';
 import type {
   Assumed,
+  Figure,
   FigureUse,
   FromEntry,
   Group,
@@ -24,6 +25,8 @@ export interface Setup {
   readonly on: Day;
   readonly until: Day | null;
   readonly supposing: readonly Supposition[];
+  /** Groups named in the question. */
+  readonly named?: readonly string[] | undefined;
   /** Sorts the keys of tables; one that remembers saves a look ahead from sorting them every day. */
   readonly sortKeys?: SortKeys | undefined;
 }
@@ -53,7 +56,8 @@ interface Draft {
 const keyOf = (fact: string, group: string | null): string => (group === null ? fact : `${fact}\0${group}`);
 
 /** Prepares the workings of one moment. Nothing is computed until it is asked for. */
-export const openWorkings = ({ state, book, facts, on, until, supposing, sortKeys }: Setup): Workings => {
+export const openWorkings = (setup: Setup): Workings => {
+  const { state, book, facts, on, until, supposing, sortKeys, named = [] } = setup;
   const done = new Map<string, Step>();
   const underway = new Set<string>();
   const groupNamed = (name: string | null): Group | undefined =>
@@ -114,17 +118,20 @@ export const openWorkings = ({ state, book, facts, on, until, supposing, sortKey
       if (found !== undefined) record(found.use);
       return found?.base;
     };
-    const tableKeys = (id: string, branch: readonly string[] = []): readonly number[] => {
+    const tableOf = (id: string): Figure => {
       declared(fact.figures, id);
       const figure = book.figures[id];
       if (figure === undefined) throw new Error(`no such figure: ${id}`);
-      return keysOf(figure, on, branch, sortKeys);
+      return figure;
     };
+    const tableKeys = (id: string, branch: readonly string[] = []): readonly number[] =>
+      keysOf(tableOf(id), on, branch, sortKeys);
     return {
       state,
       on,
       asked: state.on,
       until,
+      named,
       get group() {
         const found = groupNamed(group);
         if (found === undefined) throw new Error(`fact ${fact.id} asked for a group that there is not`);
@@ -162,6 +169,7 @@ export const openWorkings = ({ state, book, facts, on, until, supposing, sortKey
         };
       },
       keysOf: tableKeys,
+      namesOf: (id) => namesOf(tableOf(id), on),
       spanOf: (id, branch) => {
         const keys = tableKeys(id, branch);
         return [keys[0] ?? 0, keys.at(-1) ?? 0];

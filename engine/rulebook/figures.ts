@@ -119,3 +119,10 @@ export const keysOf = (
   if (typeof cell !== 'object') throw new Error(`figure ${figure.id} has no table at ${branch.join('/')}`);
   return sortKeys(cell);
 };
+
+/** Names along the first axis of a table, as the file has them. */
+export const namesOf = (figure: Figure, on: Day): readonly string[] => {
+  const { value } = inForce(figure, on);
+  if (typeof value !== 'object') throw new Error(`figure ${figure.id} has no table`);
+  return Object.keys(value);
+};

@@ -102,6 +102,7 @@ export const buildRulebook = (
           ask: data.ask ?? null,
           tell: data.tell ?? null,
           shown: data.shown ?? null,
+          fixed: data.fixed ?? false,
         },
       ]);
     }

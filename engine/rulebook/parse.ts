@@ -56,11 +56,20 @@ export const questionFrom = (id: string, data: z.infer<typeof questionShape>): Q
   phrasings: data.phrasings,
   not: data.not,
   ideas: data.ideas,
-  results: data.results.map((each) => ({ id: each.id, fact: each.fact, total: each.total ?? null })),
+  results: data.results.map((each) => ({
+    id: each.id,
+    fact: each.fact,
+    total: each.total ?? null,
+    unit: each.unit ?? null,
+  })),
+  looksBack: data['looks-back'] ?? false,
   takes: data.takes ?? {},
   together: data.together ?? null,
   gathers: data.gathers ?? [],
+  tries: data.tries ?? null,
   turns: data.turns ?? false,
+  foretells: data.foretells ?? {},
+  picture: data.picture ?? null,
 });
 
 export const recordFrom = (kind: string, data: z.infer<typeof recordShape>): RecordWords => ({
@@ -105,6 +114,7 @@ export const ruleFrom = (id: string, data: z.infer<typeof ruleShape>): Rule => {
             doneBy: data.chore['done-by'] ?? null,
             givesWayTo: data.chore['gives-way-to'] ?? [],
             by: data.chore.by ?? null,
+            remind: data.chore.remind ?? null,
           },
     daily: data.daily ?? false,
     cases: data.cases.map((each) => ({

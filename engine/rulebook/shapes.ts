@@ -68,10 +68,38 @@ export const questionShape = z.strictObject({
   concerns: z.strictObject({ fact: kebab, 'one-of': texts.min(1) }).optional(),
   days: z.number().int().optional(),
   turns: z.boolean().optional(),
-  results: z.array(z.strictObject({ id: kebab, fact: kebab, total: z.enum(['sum']).optional() })),
+  'looks-back': z.boolean().optional(),
+  results: z.array(
+    z.strictObject({
+      id: kebab,
+      fact: kebab,
+      total: z.enum(['sum']).optional(),
+      unit: z.string().optional(),
+    }),
+  ),
   takes: z.record(kebab, kebab).optional(),
   together: z.string().optional(),
   gathers: z.array(kebab).optional(),
+  tries: z
+    .strictObject({
+      days: kebab,
+      beyond: kebab,
+      kinds: kebab,
+      birds: kebab,
+      groups: kebab,
+      travel: kebab,
+      aim: kebab,
+      lasts: kebab,
+      apart: kebab,
+      outcome: kebab,
+      most: kebab,
+      names: texts.min(1),
+      plans: texts.min(1),
+      instead: z.string(),
+    })
+    .optional(),
+  foretells: z.record(kebab, kebab).optional(),
+  picture: z.enum(['growth', 'stock', 'ground', 'year']).optional(),
   ideas: weights,
   phrasings: texts,
   not: texts,
@@ -124,12 +152,13 @@ export const ruleShape = z.strictObject({
   daily: z.boolean().optional(),
   chore: z
     .strictObject({
-      at: z.enum(['now', 'morning', 'midday', 'evening', 'soon']),
+      at: z.enum(['now', 'morning', 'midday', 'evening', 'soon', 'dated']),
       order: z.number(),
       says: z.string(),
       'done-by': z.string().optional(),
       'gives-way-to': z.array(path).optional(),
       by: kebab.optional(),
+      remind: path.optional(),
     })
     .optional(),
   cases: z.array(
@@ -151,6 +180,7 @@ export const factWordsShape = z.record(
     ask: z.string().optional(),
     tell: z.string().optional(),
     shown: shown.optional(),
+    fixed: z.boolean().optional(),
   }),
 );
 
@@ -173,7 +203,7 @@ export const unitsShape = z.strictObject({
   ),
 });
 
-const classed = z.record(kebab, z.strictObject({ class: kebab, words: texts }));
+const classed = z.record(kebab, z.strictObject({ class: kebab, name: z.string().optional(), words: texts }));
 
 /** rules/words.yaml */
 export const wordsShape = z.strictObject({

@@ -44,6 +44,8 @@ describe('a quantity in a file', () => {
     ['0.5 square feet', { value: 0.5, unit: 'ft2' }],
     ['60 %', { value: 60, unit: 'percent' }],
     ['2 ft²', { value: 2, unit: 'ft2' }],
+    ['250 W', { value: 250, unit: 'W' }],
+    ['3 w', { value: 3, unit: 'week' }],
   ])('%j is read', (text, quantity) => {
     expect(readQuantity(units, text)).toEqual(quantity);
   });

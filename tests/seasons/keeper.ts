@@ -52,14 +52,14 @@ const singles: Readonly<Record<string, string>> = {
 };
 
 /** What a keeper tells after doing a task; null for tasks that leave no record. */
-const tellFor = (step: Step): string | null => {
-  const feed = /^Feed the (\S+) about ([\d.]+) (lb|oz|kg)/.exec(step.says);
+export const tellFor = (says: string): string | null => {
+  const feed = /^Feed the (\S+) about ([\d.]+) (lb|oz|kg)/.exec(says);
   if (feed !== null) return `fed the ${feed[1]} ${feed[2]} ${feed[3]}`;
-  const move = /^Move the pen of the (\S+)/.exec(step.says);
+  const move = /^Move the pen of the (\S+)/.exec(says);
   if (move !== null) return `moved the pen of the ${move[1]}`;
-  const out = /^Move the (\S+) out to the pen/.exec(step.says);
+  const out = /^Move the (\S+) out to the pen/.exec(says);
   if (out !== null) return `put the ${out[1]} out`;
-  const lower = /^Lower the heat for the (\S+)/.exec(step.says);
+  const lower = /^Lower the heat for the (\S+)/.exec(says);
   if (lower !== null) return `heat down for the ${lower[1]}`;
   return null;
 };
@@ -81,7 +81,7 @@ export const liveDay = (file: string, first: string, day: number, script: Script
     Object.keys(singles).map((id, index) => [id, asked[index + 1] as JsonAnswer]),
   );
   const doing = (steps: readonly Step[]): string[] =>
-    steps.filter((step) => !step.done).flatMap((step) => tellFor(step) ?? []);
+    steps.filter((step) => !step.done).flatMap((step) => tellFor(step.says) ?? []);
   told.push(...tell(doing(round), '08:00'));
   const roundNow = (): readonly Step[] =>
     ask(file, on, ['what needs doing today'])[0]?.steps as readonly Step[];

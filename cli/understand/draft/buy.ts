@@ -21,6 +21,8 @@ const isIdea = (told: Told, ...ids: readonly string[]): boolean =>
 
 const whatIn = (told: Told): string | null => {
   if (isIdea(told, 'bedding')) return 'bedding';
+  if (isIdea(told, 'processing-bill')) return 'processing';
+  if (isIdea(told, 'electric-bill')) return 'electricity';
   if (isIdea(told, 'gear')) return 'gear';
   if (quantities(told, 'bags').length > 0 || rationIn(told) !== null || isIdea(told, 'feed')) return 'feed';
   if (says(told, 'chicks', 'chick', 'day olds', 'birds')) return 'chicks';
@@ -50,7 +52,10 @@ export const buildBuy: Build = (told) => {
       !['at', 'for', 'paid', '@'].includes(told.line.tokens[span.from - 1]?.word ?? ''),
   );
   const many = bags?.value ?? whole?.value ?? null;
-  const cents = priceIn(told, many);
+  // A bill is a sum: `paid the butcher 90` counts nothing.
+  const isBill = what === 'processing' || what === 'electricity';
+  const bill = isBill && whole !== undefined ? Math.round(whole.value * 100) : null;
+  const cents = priceIn(told, many) ?? bill;
   const measure = told.about.measures.bag;
   const assumed: string[] = [];
   let amount: string | null = null;
@@ -67,7 +72,7 @@ export const buildBuy: Build = (told) => {
     ration: what === 'feed' ? rationIn(told) : null,
     bags: bags === undefined ? null : written(bags.value, 'bag'),
     amount,
-    count: bags === undefined && what !== 'feed' ? (whole?.value ?? null) : null,
+    count: bags === undefined && what !== 'feed' && !isBill ? (whole?.value ?? null) : null,
     price: cents === null ? null : moneyText(cents),
   };
   return { fields: known(fields), missing: lacking(fields, 'what'), assumed };

@@ -88,6 +88,11 @@ const dayIn = (told: Told): Value => {
       };
 };
 
+const clockIn = (told: Told): Value => ({
+  value: spansOf(told.line.spans, 'time')[0]?.at ?? null,
+  assumed: [],
+});
+
 const readers: Readonly<Record<string, (told: Told, term: TermSpan) => Value>> = {
   size: sizeIn,
   area: (told) => (sizeIn(told).value === null ? quantityIn(told, 'area') : sizeIn(told)),
@@ -95,8 +100,9 @@ const readers: Readonly<Record<string, (told: Told, term: TermSpan) => Value>> =
   text: textIn,
   count: countIn,
   day: dayIn,
+  clock: clockIn,
   'yes-no': (told) => ({
-    value: says(told, 'no', 'not', 'without', 'open', 'nothing', 'never') ? 'no' : 'yes',
+    value: says(told, 'no', 'not', 'without', 'open', 'nothing', 'never', 'by hand') ? 'no' : 'yes',
     assumed: [],
   }),
 };
@@ -112,7 +118,8 @@ const isOutright = (told: Told, term: TermSpan): boolean => {
   if (dimension === 'size' || dimension === 'area')
     return spansOf(told.line.spans, 'size').length > 0 || quantities(told, 'area').length > 0;
   if (dimension === 'money') return spansOf(told.line.spans, 'money').length > 0;
-  if (dimension === 'day') return spansOf(told.line.spans, 'day').length > 0;
+  if (dimension === 'day' || dimension === 'clock')
+    return spansOf(told.line.spans, dimension === 'day' ? 'day' : 'time').length > 0;
   return dimension === 'count' ? numbers(told).length > 0 : quantities(told, dimension).length > 0;
 };
 

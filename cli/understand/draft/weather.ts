@@ -1,42 +1,8 @@
 /** Weather seen or forecast, from words. A bare number is a temperature in the place's own unit. */
+import { sideOf } from '../find/low-or-high.ts';
 import { spansOf } from '../spans.ts';
 import { type Build, known, lacking, numbers, quantities, says, type Told, under, written } from './told.ts';
 
-const lowWords = [
-  'low',
-  'lows',
-  'night',
-  'nights',
-  'tonight',
-  'overnight',
-  'down to',
-  'minimum',
-  'frost',
-  'freeze',
-  'freezing',
-  'cold',
-  'dropped',
-  'drop',
-  'dropping',
-  'dipped',
-  'last night',
-  'bottomed',
-];
-const highWords = [
-  'high',
-  'highs',
-  'hit',
-  'up to',
-  'maximum',
-  'hot',
-  'reached',
-  'topped',
-  'afternoon',
-  'scorcher',
-  'heat',
-  'peaked',
-  'got to',
-];
 const forecastWords = [
   'forecast',
   'supposed',
@@ -74,18 +40,6 @@ const degreesIn = (told: Told): readonly Degrees[] => {
   return [...stated, ...bare].sort((one, other) => one.at - other.at);
 };
 
-/** Whether the words nearest to a number speak of a low or of a high. */
-const sideOf = (told: Told, at: number): 'low' | 'high' => {
-  const words = told.line.tokens.map((token) => token.word);
-  const nearest = (names: readonly string[]): number =>
-    words.reduce((best, word, n) => {
-      const isHit = names.includes(word) || names.includes(`${word} ${words[n + 1] ?? ''}`);
-      // a word in front of its number binds closer than one behind
-      return isHit ? Math.min(best, n < at ? at - n : n - at + 1.5) : best;
-    }, Number.POSITIVE_INFINITY);
-  return nearest(lowWords) <= nearest(highWords) ? 'low' : 'high';
-};
-
 const rainIn = (told: Told): string | null => {
   if (
     !says(told, 'rain', 'rained', 'rainfall', 'shower', 'wet', 'precipitation', 'gauge', 'poured', 'drizzle')
@@ -108,7 +62,7 @@ export const buildWeather: Build = (told) => {
   const degrees = degreesIn(told);
   const sides: { low?: string; high?: string } = {};
   for (const each of degrees) {
-    const side = sideOf(told, each.at);
+    const side = sideOf(told.line.tokens, each.at) ?? 'low';
     if (sides[side] === undefined) sides[side] = each.text;
     else sides[side === 'low' ? 'high' : 'low'] ??= each.text;
   }

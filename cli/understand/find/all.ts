@@ -6,7 +6,7 @@ import { dropOverlaps } from '../refine/drop-overlaps.ts';
 import type { Span } from '../spans.ts';
 import type { Token } from '../tokens.ts';
 import type { KnownGroup } from '../types.ts';
-import { findAges, findTimes } from './age.ts';
+import { findAges } from './age.ts';
 import { findDays } from './day.ts';
 import { findGroups, type Naming } from './group.ts';
 import { findMoney } from './money.ts';
@@ -14,6 +14,7 @@ import { findNumbers } from './number.ts';
 import { findQuantities } from './quantity.ts';
 import { findSizes } from './size.ts';
 import { findStretches } from './stretch.ts';
+import { findTimes } from './time.ts';
 
 /** What finding needs to know of the place and of the rulebook. */
 export interface Grounds {

@@ -46,6 +46,9 @@ export const monthNamed = (word: string): number | null => {
   return at < 0 ? null : at + 1;
 };
 
+/** The full name of a month, 1 to 12. */
+export const monthWord = (month: number): string => monthNames[month - 1] ?? '';
+
 /** The latest such weekday up to and including the day. */
 export const weekdayBefore = (day: Day, weekday: number): Day =>
   addDays(day, -((weekdayOf(day) - weekday + 7) % 7));

@@ -17,8 +17,8 @@ const about = (what: string, fact: string, takes: readonly string[], words: stri
 });
 
 export const supposable: readonly Supposable[] = [
-  about('feed price', 'feed-price', ['money', 'number'], 'price cost costs priced'),
-  about('feed price', 'feed-price', ['money'], 'feed bag bags sack grain'),
+  about('feed price', 'bag-price', ['money', 'number'], 'price cost costs priced'),
+  about('feed price', 'bag-price', ['money'], 'feed bag bags sack grain'),
   about('weight of a bag', 'bag-mass', ['mass'], 'bag bags sack sacks'),
   about('wanted carcass', 'wanted-carcass', ['mass'], 'want wanted dressed carcass carcasses cleaned target'),
   about('feed in stock', 'feed-left', ['mass'], 'feed bin stock left grain'),
@@ -37,5 +37,6 @@ export const supposable: readonly Supposable[] = [
   ),
   about('night low', 'night-low', ['temperature'], 'it degrees temperature warmer temperatures'),
   about('drinkers', 'drinkers', ['number'], 'drinkers drinker waterers waterer'),
+  about('hands', 'hands', ['number'], 'hands helpers people crew us'),
   about('birds', 'alive', ['number'], 'birds bird chicks chickens of em them whites reds more fewer'),
 ];

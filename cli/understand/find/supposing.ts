@@ -3,6 +3,7 @@ import { type Span, spansOf } from '../spans.ts';
 import type { Token } from '../tokens.ts';
 import type { Supposing } from '../types.ts';
 import { type Line, wordsUnder } from './all.ts';
+import { findOften } from './often.ts';
 import { supposable } from './supposable.ts';
 
 const cues = [
@@ -89,6 +90,38 @@ const stepOf = (tokens: readonly Token[], span: Span): { sign: number; adds: boo
   return { sign: 1, adds: near.some((word) => word !== undefined && more.has(word)) };
 };
 
+/** A rhythm is that of the pen's moves, unless the words are about something else that is done so often. */
+const othersDoneOften = new Set(
+  'feed fed feeding eat water watered watering weigh weighed weighing check count clean'.split(' '),
+);
+
+const readRhythm = (line: Line, from: number, to: number): Supposing | null => {
+  const tokens = line.tokens.slice(from, to);
+  const often = tokens.some((token) => othersDoneOften.has(token.word)) ? null : findOften(tokens);
+  if (often === null) return null;
+  return { what: 'moves of the pen in a day', fact: 'moves-a-day', value: often, unit: null, adds: false };
+};
+
+const penWords = new Set('pen pens tractor shelter coop hoop'.split(' '));
+const groundWords = new Set('ground field paddock pasture grass lawn meadow'.split(' '));
+
+/** A size is that of the pen, with its two sides, or of the ground. */
+const readSize = (line: Line, from: number, to: number): readonly Supposing[] => {
+  const size = spansOf(line.spans, 'size').find((span) => from <= span.from && span.to <= to);
+  const says = (words: ReadonlySet<string>): boolean =>
+    line.tokens.slice(from, to).some((token) => words.has(token.word));
+  if (size === undefined) return [];
+  const { sides, unit } = size;
+  const area = { value: sides[0] * sides[1], unit: unit === null ? null : `${unit}2`, adds: false };
+  if (says(groundWords)) return [{ what: 'ground', fact: 'ground-area', ...area }];
+  if (!says(penWords)) return [];
+  return [
+    { what: 'floor of the pen', fact: 'pen-area', ...area },
+    { what: 'length of the pen', fact: 'pen-length', value: Math.max(...sides), unit, adds: false },
+    { what: 'width of the pen', fact: 'pen-width', value: Math.min(...sides), unit, adds: false },
+  ];
+};
+
 const readChange = (line: Line, from: number, to: number): Supposing | null => {
   const inside = line.spans.filter((span) => from <= span.from && span.to <= to);
   const said = new Set(line.tokens.slice(from, to).map((token) => token.word));
@@ -131,8 +164,10 @@ export const findSupposing = (
     }
     const to = clauseEnd(line.tokens, begin);
     const said = wordsUnder(words, line.tokens, begin, to).trim();
-    const change = readChange(line, begin, to);
-    if (change !== null) found.push({ ...change, from: at, to });
+    const sizes = readSize(line, begin, to);
+    const change = readRhythm(line, begin, to) ?? readChange(line, begin, to);
+    if (sizes.length > 0) found.push(...sizes.map((each) => ({ ...each, from: at, to })));
+    else if (change !== null) found.push({ ...change, from: at, to });
     else if (said !== '') found.push({ what: said, value: said, unit: null, adds: false, from: at, to });
     at = to;
   }

@@ -4,6 +4,7 @@ import { defineFact, type Fact, type Reader } from '../define.ts';
 import { bagsFor } from '../feed/bags.ts';
 import { daysFromTo, earliestOf } from '../feed/days.ts';
 import { type Ration, rationAt, rationFigures, rations } from '../feed/ration.ts';
+import { timesMoney } from '../sums/exact-money.ts';
 import { lastGone, type Mouth, mouthEach, mouthFigures, mouthsOf, mouthWants } from './mouths.ts';
 
 type Counts = (read: Reader, mouth: Mouth, day: Day) => boolean;
@@ -86,7 +87,7 @@ export const needFacts = [
     id: 'bags-cost',
     unit: 'money',
     per: 'flock',
-    needs: ['bags-to-buy', 'bag-mass', 'feed-price'],
-    compute: (read) => read.number('bags-to-buy') * read.number('bag-mass') * read.number('feed-price'),
+    needs: ['bags-to-buy', 'bag-price'],
+    compute: (read) => timesMoney(read.number('bag-price'), read.number('bags-to-buy')),
   }),
 ];

@@ -3,7 +3,7 @@ import { addDays, type Day } from '../../day.ts';
 import type { FromEntry } from '../../types.ts';
 import { defineFact, type Reader } from '../define.ts';
 import { isAfter, isFeed, massBought } from '../feed/bags.ts';
-import { daysFromTo } from '../feed/days.ts';
+import { daysFromTo, latestOf } from '../feed/days.ts';
 import { type Eater, eaterEach, eaterFigures, eatersOf } from '../feed/eater.ts';
 import { givenOn } from '../feed/given.ts';
 
@@ -35,7 +35,7 @@ interface Taken {
  * What a group has taken since a day: as recorded, and as expected on the whole days between that have no record. Feed
  * given beyond a day's need lies in the feeder, and nothing is taken to be added until it is eaten.
  */
-const takenSince = (
+export const takenSince = (
   read: Reader,
   eater: Eater,
   eaters: readonly (Eater | undefined)[],
@@ -99,7 +99,7 @@ export const stockFacts = [
       if (assumed > 0) {
         read.assume('days-without-feed-record', {
           days: { value: assumed, unit: 'day' },
-          from: { value: addDays(start.after.on, 1), unit: 'date' },
+          from: { value: addDays(latestOf(start.after.on, read.group.arrived), 1), unit: 'date' },
         });
       }
       return mass;

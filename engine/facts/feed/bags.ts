@@ -2,6 +2,7 @@
 import type { FromEntry, Purchase } from '../../types.ts';
 import { defineFact, type Reader } from '../define.ts';
 import { settingOf } from '../setting.ts';
+import { sumMoney, timesMoney } from '../sums/exact-money.ts';
 import { rations } from './ration.ts';
 
 /** Whether a purchase is feed, also where only the ration was named. */
@@ -50,8 +51,8 @@ export const bagFacts = [
     },
   }),
   defineFact({
-    id: 'feed-price',
-    unit: 'money/kg',
+    id: 'bag-price',
+    unit: 'money',
     per: 'flock',
     needs: ['bag-mass'],
     compute: (read) => {
@@ -64,12 +65,19 @@ export const bagFacts = [
       const set = read.state.settings['feed-price']?.at(-1);
       if (set !== undefined && (bought === undefined || isAfter(set, bought))) {
         read.from(set);
-        return Number(set.value) / bag;
+        return sumMoney([Number(set.value)]);
       }
       if (bought === undefined) return undefined;
       read.from(bought);
-      return Number(bought.price) / Number(massBought(bought, bag));
+      return timesMoney(bought.price ?? 0, bag / Number(massBought(bought, bag)));
     },
+  }),
+  defineFact({
+    id: 'feed-price',
+    unit: 'money/kg',
+    per: 'flock',
+    needs: ['bag-price', 'bag-mass'],
+    compute: (read) => read.number('bag-price') / read.number('bag-mass'),
   }),
   defineFact({
     id: 'feed-bags',

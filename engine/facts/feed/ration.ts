@@ -1,5 +1,5 @@
 /** Which ration suits the age, when it changes, and how much of each a span takes. */
-import { addDays, daysBetween } from '../../day.ts';
+import { addDays, type Day, daysBetween } from '../../day.ts';
 import { defineFact, type Fact, type Reader } from '../define.ts';
 import { daysFromTo } from './days.ts';
 import { eaterFigures, eaterNeeds, eaterOf, eaterWants } from './eater.ts';
@@ -16,20 +16,35 @@ export const rationAt = (read: Reader, age: number): Ration => {
   return age < read.figure('feed/grower-until') ? 'grower' : 'finisher';
 };
 
-/** Feed of one ration that a group takes over the span asked about, kg. */
+/** Feed of one ration that a group takes from this day to another, that day included, kg. */
+const feedOf = (read: Reader, ration: Ration, until: Day): number => {
+  const eater = eaterOf(read);
+  return daysFromTo(read.on, until)
+    .filter((day) => rationAt(read, daysBetween(read.group.hatched, day)) === ration)
+    .reduce((total, day) => total + eater.all(day), 0);
+};
+
+const figures = [...eaterFigures, ...rationFigures];
+
 const overSpan = (ration: Ration): Fact =>
   defineFact({
     id: `${ration}-over-span`,
     unit: 'kg',
     needs: eaterNeeds,
     wants: eaterWants,
-    figures: [...eaterFigures, ...rationFigures],
-    compute: (read) => {
-      const eater = eaterOf(read);
-      return daysFromTo(read.on, read.until ?? read.on)
-        .filter((day) => rationAt(read, daysBetween(read.group.hatched, day)) === ration)
-        .reduce((total, day) => total + eater.all(day), 0);
-    },
+    figures,
+    compute: (read) => feedOf(read, ration, read.until ?? read.on),
+  });
+
+/** What they still take of it until they are ready. */
+const toCome = (ration: Ration): Fact =>
+  defineFact({
+    id: `${ration}-to-come`,
+    unit: 'kg',
+    needs: [...eaterNeeds, 'ready-on'],
+    wants: eaterWants,
+    figures,
+    compute: (read) => feedOf(read, ration, addDays(read.text('ready-on'), -1)),
   });
 
 export const rationFacts = [
@@ -60,10 +75,18 @@ export const rationFacts = [
     },
   }),
   defineFact({
+    id: 'next-ration',
+    unit: null,
+    needs: ['ration-switch'],
+    figures: rationFigures,
+    compute: (read) => rationAt(read, daysBetween(read.group.hatched, read.text('ration-switch'))),
+  }),
+  defineFact({
     id: 'days-to-switch',
     unit: 'day',
     needs: ['ration-switch'],
     compute: (read) => daysBetween(read.on, read.text('ration-switch')),
   }),
   ...rations.map(overSpan),
+  ...rations.map(toCome),
 ];

@@ -9,6 +9,8 @@ export interface Pace {
   readonly middle: Curve;
   readonly low: Curve;
   readonly high: Curve;
+  /** Standard deviation of the logarithm of the flock's mean at an age. */
+  readonly spread: (age: number) => number;
   /** Age in days at which the plan line ends; it is held level from there. */
   readonly ends: number;
 }
@@ -34,14 +36,15 @@ export const flockPace = (read: Reader): Pace => {
   // Without a weighing the spread is that of flocks at any age; after one, what it said grows stale.
   const drift = read.yes('weighed') ? driftADay(read) : 0;
   const width = rangeWidth(read);
-  const factor = (age: number): number =>
-    Math.exp(width * Math.sqrt(Math.max(0, now + drift * (age - read.number('age')))));
+  const spread = (age: number): number => Math.sqrt(Math.max(0, now + drift * (age - read.number('age'))));
+  const factor = (age: number): number => Math.exp(width * spread(age));
   const middle: Curve = (age) => plan(age) * ratio;
   const [, lastWeek] = read.spanOf('growth/derived-weight', [read.text('growth-line')]);
   return {
     middle,
     low: (age) => middle(age) / factor(age),
     high: (age) => middle(age) * factor(age),
+    spread,
     ends: lastWeek * 7,
   };
 };

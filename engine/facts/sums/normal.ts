@@ -1,4 +1,4 @@
-/** Quantiles of the normal distribution. */
+/** Quantiles of the normal distribution, and the chances below a point. */
 
 /** c0 + c1·x + c2·x² + … */
 const polynomial = (x: number, coefficients: readonly number[]): number =>
@@ -29,3 +29,15 @@ export const normalQuantile = (p: number): number => {
 
 /** How many standard deviations on either side hold this share of a normal: 0.95 → 1.96. */
 export const halfWidth = (certainty: number): number => normalQuantile((1 + certainty) / 2);
+
+/**
+ * The probability with which a standard normal lies below a point; good to seven decimals.
+ * Abramowitz and Stegun 1964, Handbook of Mathematical Functions, 26.2.17.
+ */
+export const normalChance = (x: number): number => {
+  const t = 1 / (1 + 0.2316419 * Math.abs(x));
+  const above =
+    (Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI)) *
+    polynomial(t, [0, 0.31938153, -0.356563782, 1.781477937, -1.821255978, 1.330274429]);
+  return x > 0 ? 1 - above : above;
+};

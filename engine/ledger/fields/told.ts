@@ -5,7 +5,7 @@ import { type ReadField, wrongType } from './field.ts';
 import { readCount, readFlag, readMoney } from './number.ts';
 import { readOneQuantity, readSize } from './quantity.ts';
 import { readOneOf, readText } from './text.ts';
-import { readDay } from './time.ts';
+import { readDay, readHour } from './time.ts';
 
 const nameIn = (record: Readonly<Record<string, unknown>>, field: string, known: object): string | null => {
   const name = record[field];
@@ -51,6 +51,7 @@ const settingReaders = new Map<string, ReadField>([
   ['money', readPrice],
   ['size', readSize],
   ['day', readDay],
+  ['clock', readHour],
   ['area', readArea],
 ]);
 

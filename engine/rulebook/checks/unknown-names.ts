@@ -58,8 +58,10 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
     });
     if (rule.chore !== null && rule.chore.by !== null)
       expect(part, ['chore', 'by'], 'fact', rule.chore.by, factIds);
+    if (rule.chore !== null && rule.chore.remind !== null)
+      expect(part, ['chore', 'remind'], 'figure', rule.chore.remind, figureIds);
     rule.chore?.givesWayTo.forEach((other, index) => {
-      expect(part, ['chore', 'gives-way-to', index], 'rule', other, Object.keys(book.rules));
+      expect(part, ['chore', 'gives-way-to', index], 'rule', other, ruleIds);
     });
     for (const { leaf, path } of leavesOf(rule.when)) {
       expect(part, [...path, 'fact'], 'fact', leaf.fact, factIds);
@@ -70,8 +72,7 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
     if (rule.chore !== null && rule.chore.doneBy !== null) {
       const [kind = '', sign] = rule.chore.doneBy.split(':');
       expect(part, ['chore', 'done-by'], 'record', kind, recordIds);
-      if (sign !== undefined)
-        expect(part, ['chore', 'done-by'], 'sign', sign, Object.keys(book.words.signs));
+      if (sign !== undefined) expect(part, ['chore', 'done-by'], 'sign', sign, Object.keys(book.words.signs));
     }
   }
   for (const question of Object.values(book.questions)) {
@@ -80,9 +81,17 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
       expect(part, ['concerns', 'fact'], 'fact', question.concerns.fact, factIds);
     question.results.forEach((result, index) => {
       if (result.fact !== 'when') expect(part, ['results', index, 'fact'], 'fact', result.fact, factIds);
+      if (result.unit !== null) expect(part, ['results', index, 'unit'], 'unit', result.unit, unitIds);
     });
     for (const [slot, fact] of Object.entries(question.takes))
       expect(part, ['takes', slot], 'fact', fact, factIds);
+    for (const [fact, other] of Object.entries(question.foretells)) {
+      expect(part, ['foretells', fact], 'fact', fact, factIds);
+      expect(part, ['foretells', fact], 'question', other, questionIds);
+    }
+    if (question.picture !== null) expect(part, ['picture'], 'fact', `${question.picture}-series`, factIds);
+    const { names: _names, plans: _plans, instead: _instead, ...tried } = question.tries ?? {};
+    for (const [key, fact] of Object.entries(tried)) expect(part, ['tries', key], 'fact', fact, factIds);
     question.gathers.forEach((other, index) => {
       expect(part, ['gathers', index], 'question', other, questionIds);
     });

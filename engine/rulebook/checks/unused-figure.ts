@@ -7,6 +7,7 @@ export const unusedFigure: RulebookCheck = ({ book, documents }, { facts, figure
   const used = new Set<string>([...figures, ...facts.flatMap((fact) => fact.figures)]);
   for (const rule of Object.values(book.rules)) {
     for (const { leaf } of leavesOf(rule.when)) if (leaf.figure !== null) used.add(leaf.figure);
+    if (rule.chore !== null && rule.chore.remind !== null) used.add(rule.chore.remind);
     for (const { text } of wordingsOf(rule)) for (const name of placeholdersIn(text)) used.add(name);
   }
   return Object.keys(book.figures)

@@ -86,7 +86,7 @@ test.each([
   [
     'how many bags if feed goes to 30 a bag',
     'feed-buy',
-    [{ what: 'feed price', fact: 'feed-price', value: 30, unit: 'money', adds: false }],
+    [{ what: 'feed price', fact: 'bag-price', value: 30, unit: 'money', adds: false }],
   ],
   [
     'when are the whites ready if we want 6 lb',

@@ -42,7 +42,7 @@ test('by age and by the night: target, lamps and the day the heat comes off', as
   expect(await brooder(stateOf({ weather: night(week, 41) }))).toEqual({
     rule: 'brooder-heat/by-age',
     asks: ['behaviour'],
-    chores: ['by-age', 'look-in'],
+    chores: ['look-in', 'by-age'],
     because: ['by-age'],
     results: { target: expect.closeTo(290 / 9, 10), lamps: 2, 'heat-off': '2026-05-29' },
   });

@@ -49,7 +49,7 @@ describe('normal', () => {
       verdict: 'yes',
       rule: 'as-usual',
       ...quiet,
-      remarks: ['by-cause'],
+      remarks: ['by-cause', 'by-week'],
     });
   });
 
@@ -64,6 +64,7 @@ describe('not normal', () => {
     expect(await asked(flock([loss('2026-05-15', 6)]))).toMatchObject({
       verdict: 'no',
       rule: 'more-than-luck',
+      remarks: ['by-cause', 'by-week', 'worst-week'],
       chores: [],
     });
   });
@@ -73,7 +74,7 @@ describe('not normal', () => {
       verdict: 'no',
       rule: 'vet-today',
       cautions: ['whom-to-call', 'keep-apart', 'look-at-the-rest', 'no-medicine'],
-      remarks: ['by-cause'],
+      remarks: ['by-cause', 'by-week'],
       chores: ['vet-today'],
     });
   });
@@ -88,7 +89,7 @@ describe('not normal', () => {
       verdict: 'no',
       rule: 'telephone-now',
       cautions: ['whom-to-call', 'keep-apart', 'no-medicine'],
-      remarks: ['by-cause'],
+      remarks: ['by-cause', 'by-week'],
       chores: ['telephone-now'],
     });
   });
@@ -97,8 +98,8 @@ describe('not normal', () => {
     expect(await asked(flock([loss(today, 2, 'hawk')], { signs: [gasping] }))).toEqual({
       verdict: 'yes',
       rule: 'as-usual',
-      cautions: ['whom-to-call', 'birds-of-prey', 'keep-apart', 'no-medicine'],
-      remarks: ['by-cause'],
+      cautions: ['whom-to-call', 'hunter-comes-back', 'birds-of-prey', 'keep-apart', 'no-medicine'],
+      remarks: ['by-cause', 'by-week'],
       chores: [],
     });
   });
@@ -115,15 +116,15 @@ test('two lost of a hundred in the first two days is too soon to tell', async ()
 test('the results are those that scripts read', async () => {
   const { results } = await answered(flock([loss('2026-05-15', 3)]), 'losses');
   expect(results).toEqual([
-    { id: 'lost', fact: 'lost', group: 'whites', value: 3, unit: 'bird' },
+    { id: 'lost', fact: 'lost-asked', group: 'whites', value: 3, unit: 'bird' },
     {
       id: 'expected',
-      fact: 'expected-losses',
+      fact: 'expected-asked',
       group: 'whites',
       value: expect.closeTo(1.357, 3),
       unit: 'bird',
     },
-    { id: 'share', fact: 'loss-share', group: 'whites', value: 0.06, unit: 'ratio' },
-    { id: 'chance', fact: 'loss-chance', group: 'whites', value: expect.closeTo(0.154, 3), unit: 'ratio' },
+    { id: 'share', fact: 'share-asked', group: 'whites', value: 0.06, unit: 'ratio' },
+    { id: 'chance', fact: 'chance-asked', group: 'whites', value: expect.closeTo(0.154, 3), unit: 'ratio' },
   ]);
 });

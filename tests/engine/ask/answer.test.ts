@@ -2,51 +2,12 @@
 import { describe, expect, test } from 'vitest';
 import { answer } from '../../../engine/ask/ask.ts';
 import type { World } from '../../../engine/ask/world.ts';
-import { defineFact, type Fact } from '../../../engine/facts/define.ts';
+import type { Fact } from '../../../engine/facts/define.ts';
 import type { Request, Value } from '../../../engine/types.ts';
+import { factsOf, on, request, world } from '../../helpers/small-flock.ts';
 import { changed, smallRulebook } from '../../helpers/small-rulebook.ts';
 import { group, stateOf } from '../../helpers/state-of.ts';
 
-const on = '2026-05-08';
-
-/** Facts whose values are given by group; a group that is not named has none. */
-const factOf = (id: string, unit: string | null, values: Readonly<Record<string, Value>>): Fact =>
-  defineFact({ id, unit, compute: (read) => values[read.group.name] });
-const factsOf = (ages: Readonly<Record<string, number>>, low?: number): ReadonlyMap<string, Fact> =>
-  new Map(
-    [
-      factOf('age', 'day', ages),
-      factOf('place', null, { whites: 'brooder', reds: 'brooder', blues: 'pen' }),
-      defineFact({ id: 'night-low', unit: 'C', per: 'flock', compute: () => low }),
-      defineFact({
-        id: 'night-floor',
-        unit: 'C',
-        needs: ['age'],
-        figures: ['out/lowest-night'],
-        compute: (read) => read.maybeFigure('out/lowest-night'),
-      }),
-      defineFact({ id: 'look-ahead', unit: 'day', per: 'flock', compute: () => 2 }),
-    ].map((fact) => [fact.id, fact]),
-  );
-
-const groups = ['whites', 'reds', 'blues'].map((name) => group({ name }));
-const world = (
-  facts: ReadonlyMap<string, Fact>,
-  over: Readonly<Record<string, string | null>> = {},
-): World => ({
-  book: smallRulebook(over).book,
-  facts,
-  state: stateOf({ on, groups, lines: 4 }),
-  problems: [],
-});
-const request = (more: Partial<Request> = {}): Request => ({
-  question: 'go-out',
-  groups: [],
-  moment: { on, asOf: null, lines: null },
-  until: null,
-  supposing: [],
-  ...more,
-});
 const figure = (id: string, value: number, unit: string) => ({
   id,
   value,
@@ -135,6 +96,7 @@ test('an answer says everything once: verdict, reasons in order, what is missing
       { id: 'age', fact: 'age', group: 'reds', value: 21, unit: 'day' },
     ],
     assumed: [],
+    pictures: [],
     problems: [],
     ref: `4-${smallRulebook().book.hash}-${on}`,
   });

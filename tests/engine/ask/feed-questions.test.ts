@@ -158,9 +158,9 @@ describe('water-amount', () => {
       remarks: ['water-amount/fills'],
       cautions: ['water-amount/hot-day'],
       steps: [
-        ['evening', 'water-amount/evening-water', false],
-        ['midday', 'water-amount/midday-water', false],
         ['morning', 'water-amount/morning-water', false],
+        ['midday', 'water-amount/midday-water', false],
+        ['evening', 'water-amount/evening-water', false],
       ],
     };
     expect(answer.parts.map(gist)).toEqual([

@@ -32,6 +32,13 @@ const settled = (
   chores,
 });
 
+/** A group that stood on a pen's length of ground until two days ago. */
+const lastOnTheGround: readonly Line[] = [
+  { kind: 'arrive', on: '2026-04-02', group: 'whites', count: 20, bird: 'fast', hatched: '2026-04-01' },
+  { kind: 'out', on: '2026-04-25', group: 'whites' },
+  { kind: 'process', on: '2026-05-28', group: 'whites', count: 20 },
+];
+
 describe('the verdict', () => {
   test('is yes when nothing stands in the way', async () => {
     const facts = ['age', 'night-low', 'days-of-hardening', 'feathered', 'pen-room', 'place'];
@@ -90,7 +97,7 @@ describe('the verdict', () => {
       [
         ...ready,
         { kind: 'setting', on: '2026-05-04', what: 'ground', value: '10 ft x 12 ft' },
-        { kind: 'move', on: '2026-05-10' },
+        ...lastOnTheGround,
       ],
     ],
   ])('is no when %s', async (_, rule, facts, lines) => {

@@ -1,16 +1,37 @@
-/** Whatever stands in the ledger, the facts of brooder, losses and headcount come out as numbers, or as unknown. */
+/** Whatever stands in the ledger, the facts of brooder, room, troughs, losses and headcount come out as numbers, or as unknown. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays } from '../../../engine/day.ts';
 import { brooderFacts } from '../../../engine/facts/brooder.ts';
+import { brooderBalanceFacts } from '../../../engine/facts/brooder-balance.ts';
 import { brooderFloorFacts } from '../../../engine/facts/brooder-floor.ts';
+import { brooderLampFacts } from '../../../engine/facts/brooder-lamps.ts';
+import { brooderSetupFacts } from '../../../engine/facts/brooder-setup.ts';
+import { chicksToComeFacts } from '../../../engine/facts/chicks-to-come.ts';
 import { headcountFacts } from '../../../engine/facts/headcount.ts';
 import { lossFacts } from '../../../engine/facts/losses.ts';
+import { roomFacts } from '../../../engine/facts/room.ts';
+import { troughFacts } from '../../../engine/facts/trough.ts';
 import { usualLossFacts } from '../../../engine/facts/usual-losses.ts';
 import { group, stateOf } from '../../helpers/state-of.ts';
 import { workOut } from '../../helpers/work-out.ts';
 
-const facts = [...brooderFacts, ...brooderFloorFacts, ...headcountFacts, ...lossFacts, ...usualLossFacts];
+const facts = [
+  ...brooderFacts,
+  ...brooderFloorFacts,
+  ...brooderBalanceFacts,
+  ...brooderLampFacts,
+  ...brooderSetupFacts,
+  ...chicksToComeFacts,
+  ...roomFacts,
+  ...troughFacts,
+  ...headcountFacts,
+  ...lossFacts,
+  ...usualLossFacts,
+];
+
+/** Units of values that are texts. */
+const wordUnits = ['date', 'date-time', 'named'];
 
 const flocks = fc.record({
   age: fc.integer({ min: -10, max: 400 }),
@@ -37,12 +58,29 @@ test('from before the hatch to birds of a year', () => {
       const weather = {
         [on]: { on, low: { on, line: 4, value: low }, high: null, rain: null, wind: null, humidity: null },
       };
-      const workings = workOut(stateOf({ on, groups: [whites], weather }));
+      const settings = Object.fromEntries(
+        [
+          ['pen', 10],
+          ['brooder', 3],
+          ['feeder-length', 1],
+          ['drinkers', 2],
+        ].map(([what, value]) => [
+          what,
+          [{ what: String(what), value: Number(value), on: '2026-05-01', line: 9, size: null, said: '' }],
+        ]),
+      );
+      const workings = workOut(stateOf({ on, groups: [whites], weather, settings }));
       for (const { id, unit } of facts) {
         const { value } = workings.step(id, 'whites');
-        if (value === null || unit === null || unit === 'date') continue;
+        if (value === null || unit === null || wordUnits.includes(unit)) continue;
         expect(Number.isFinite(value), id).toBe(true);
-        if (unit === 'ratio' && id !== 'loss-exposure' && id !== 'loss-share' && id !== 'share-first-week') {
+        if (
+          unit === 'ratio' &&
+          id !== 'loss-exposure' &&
+          id !== 'lamp-strength' &&
+          id !== 'loss-share' &&
+          id !== 'share-first-week'
+        ) {
           expect(value, id).toBeGreaterThanOrEqual(0);
           expect(value, id).toBeLessThanOrEqual(1);
         }

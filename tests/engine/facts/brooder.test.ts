@@ -105,7 +105,7 @@ describe('the surroundings', () => {
       'surroundings',
       'whites',
     );
-    expect({ value, missing }).toEqual({ value: null, missing: [{ fact: 'surroundings', group: 'whites' }] });
+    expect({ value, missing }).toEqual({ value: null, missing: [{ fact: 'surroundings', group: null }] });
   });
 });
 

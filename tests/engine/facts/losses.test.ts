@@ -39,7 +39,7 @@ describe('losses of late', () => {
 
   test('since arrival are all of them', () => {
     expect(worth(state, 'loss-share')).toBe(11 / 50);
-    expect(worth(state, 'lost-by-cause')).toBe('5 unknown, 3 hawk, 2 crush, 1 coccidiosis');
+    expect(worth(state, 'lost-by-cause')).toBe('unknown=5 hawk=3 crush=2 coccidiosis=1');
   });
 
   test('of the first week end with the seventh day', () => {

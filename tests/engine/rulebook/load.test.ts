@@ -60,6 +60,7 @@ describe('a small rulebook', () => {
       says: 'Move the {group} out.',
       doneBy: 'out',
       givesWayTo: [],
+      by: null,
     });
     expect(book.figures['out/lowest-night']).toEqual({
       id: 'out/lowest-night',
@@ -81,11 +82,16 @@ describe('a small rulebook', () => {
       not: ['put the reds out'],
       ideas: { outside: 2 },
       results: [
-        { id: 'age', fact: 'age', total: null },
-        { id: 'first-day', fact: 'when', total: null },
+        { id: 'age', fact: 'age', total: null, unit: null },
+        { id: 'first-day', fact: 'when', total: null, unit: null },
       ],
       together: null,
       gathers: [],
+      tries: null,
+      looksBack: false,
+      takes: {},
+      foretells: {},
+      picture: null,
       turns: true,
     });
     expect(book.facts['night-low']).toEqual({

@@ -1,0 +1,189 @@
+/** How much feed a batch has eaten, how much it will still eat, and what comes of it: birds and meat at the end. */
+import { addDays, type Day, daysBetween } from '../../day.ts';
+import { defineFact, type Reader } from '../define.ts';
+import { isFeed, massBought } from '../feed/bags.ts';
+import { daysFromTo, latestOf } from '../feed/days.ts';
+import { type Eater, eaterEach, eaterFigures, eatersOf } from '../feed/eater.ts';
+import { givenOn } from '../feed/given.ts';
+import { takenSince } from '../feed-stock/stock.ts';
+import { flockPace, paceFigures, paceNeeds } from '../growth/live.ts';
+import { ownRun, purchasesOf, runFigures } from './season.ts';
+
+type Eaters = readonly (Eater | undefined)[];
+
+const ownIn = (read: Reader, eaters: Eaters): Eater | undefined =>
+  eaters.find((eater) => eater?.group.name === read.group.name);
+
+/** What a group was expected to eat from its arrival to yesterday, kg. */
+const expectedSoFar = (read: Reader, eater: Eater): number =>
+  daysFromTo(eater.group.arrived, addDays(read.asked, -1)).reduce((sum, day) => sum + eater.all(day), 0);
+
+/** Feed on record for a group, its part of what was given to all groups included, kg. */
+const recorded = (read: Reader, eaters: Eaters, own: Eater): number => {
+  const given = givenOn(read, eaters);
+  return daysFromTo(own.group.arrived, read.asked).reduce((sum, day) => {
+    const found = given(own, day);
+    if (found !== undefined) read.from(...found.entries);
+    return sum + (found?.mass ?? 0);
+  }, 0);
+};
+
+/** A group's part of the feed bought for a run of batches that is over, kg; undefined where purchases cannot be all of it. */
+const boughtFor = (read: Reader, eaters: Eaters, own: Eater): number | undefined => {
+  const run = ownRun(read);
+  if (run.until === undefined) return undefined;
+  const bag = read.maybe('bag-mass');
+  const masses = purchasesOf(read, run)
+    .filter(isFeed)
+    .map((each) => massBought(each, Number(bag)));
+  const bought = masses.reduce<number>((sum, each) => sum + (each ?? 0), 0);
+  const names = run.groups.map(({ name }) => name);
+  const expected = eaters
+    .filter((eater) => eater !== undefined)
+    .filter((eater) => names.includes(eater.group.name))
+    .reduce((sum, eater) => sum + expectedSoFar(read, eater), 0);
+  const isLikely =
+    bought >= expected * read.figure('feed/records-whole') &&
+    bought <= expected * read.figure('feed/records-doubt-high');
+  if (!isLikely || expected === 0) return undefined;
+  read.assume('feed-as-bought', { bought: { value: bought, unit: 'kg' } });
+  return (bought * expectedSoFar(read, own)) / expected;
+};
+
+export const eatenFacts = [
+  defineFact({
+    id: 'feed-eaten',
+    unit: 'kg',
+    each: eaterEach,
+    wants: ['loss-rate', 'bag-mass'],
+    figures: [...eaterFigures, ...runFigures, 'feed/records-whole', 'feed/records-doubt-high'],
+    compute: (read) => {
+      const eaters = eatersOf(read, eaterEach);
+      const own = ownIn(read, eaters);
+      if (own === undefined) return undefined;
+      const onRecord = recorded(read, eaters, own);
+      if (onRecord > 0 && onRecord >= expectedSoFar(read, own) * read.figure('feed/records-whole'))
+        return onRecord;
+      const bought = onRecord > 0 ? undefined : boughtFor(read, eaters, own);
+      if (bought !== undefined) return bought;
+      const start = { on: read.group.arrived, line: 0 };
+      const { mass, assumed } = takenSince(read, own, eaters, start);
+      if (assumed > 0)
+        read.assume('days-without-feed-record', {
+          days: { value: assumed, unit: 'day' },
+          from: { value: addDays(read.group.arrived, 1), unit: 'date' },
+        });
+      return mass;
+    },
+  }),
+  defineFact({
+    id: 'table-until',
+    unit: 'date',
+    needs: ['alive'],
+    wants: ['ready-on', 'held-until', 'kept-back'],
+    compute: (read): Day | undefined => {
+      if (read.number('alive') - Number(read.maybe('kept-back') ?? 0) <= 0) return read.asked;
+      const end = read.maybe('ready-on') ?? read.maybe('held-until');
+      return end === undefined ? undefined : latestOf(String(end), addDays(read.asked, 1));
+    },
+  }),
+  defineFact({
+    id: 'feed-to-come',
+    unit: 'kg',
+    needs: ['table-until', 'alive'],
+    each: eaterEach,
+    wants: ['loss-rate', 'kept-back'],
+    figures: eaterFigures,
+    compute: (read) => {
+      const eaters = eatersOf(read, eaterEach);
+      const own = ownIn(read, eaters);
+      if (own === undefined) return undefined;
+      const given = givenOn(read, eaters);
+      const alive = read.number('alive');
+      const forTable = alive <= 0 ? 0 : 1 - Number(read.maybe('kept-back') ?? 0) / alive;
+      const need = (day: Day): number =>
+        day === read.asked && given(own, day) !== undefined ? 0 : own.all(day) * forTable;
+      return daysFromTo(read.asked, addDays(read.text('table-until'), -1)).reduce(
+        (sum, day) => sum + need(day),
+        0,
+      );
+    },
+  }),
+  defineFact({
+    id: 'feed-in-all',
+    unit: 'kg',
+    needs: ['feed-eaten', 'feed-to-come'],
+    compute: (read) => read.number('feed-eaten') + read.number('feed-to-come'),
+  }),
+  defineFact({
+    id: 'birds-to-come',
+    unit: 'bird',
+    needs: ['alive', 'kept-back', 'loss-to-come'],
+    compute: (read) =>
+      Math.max(0, read.number('alive') - read.number('kept-back')) * (1 - read.number('loss-to-come')),
+  }),
+  defineFact({
+    id: 'birds-at-end',
+    unit: 'bird',
+    needs: ['processed', 'birds-to-come'],
+    compute: (read) => read.number('processed') + read.number('birds-to-come'),
+  }),
+  defineFact({
+    id: 'carcass-by-growth',
+    unit: 'kg',
+    needs: [...paceNeeds, 'dressing-share'],
+    figures: paceFigures,
+    compute: (read) => {
+      const { processed, hatched } = read.group;
+      const birds = processed.reduce((sum, each) => sum + each.count, 0);
+      if (birds === 0) return undefined;
+      const { middle } = flockPace(read);
+      const live = processed.reduce(
+        (sum, each) => sum + each.count * middle(daysBetween(hatched, each.on)),
+        0,
+      );
+      return (live / birds) * read.number('dressing-share');
+    },
+  }),
+  defineFact({
+    id: 'carcass-mean',
+    unit: 'kg',
+    wants: ['carcass-by-growth'],
+    compute: (read) => {
+      const weighed = read.group.processed.filter((each) => each.dressed !== null);
+      const birds = weighed.reduce((sum, each) => sum + each.count, 0);
+      read.from(...weighed);
+      if (birds > 0) return weighed.reduce((sum, each) => sum + Number(each.dressed), 0) / birds;
+      const byGrowth = read.maybe('carcass-by-growth');
+      if (byGrowth !== undefined) read.assume('carcass-by-growth', { each: { value: byGrowth, unit: 'kg' } });
+      return byGrowth;
+    },
+  }),
+  defineFact({
+    id: 'carcass-so-far',
+    unit: 'kg',
+    needs: ['processed'],
+    wants: ['carcass-mean'],
+    compute: (read) => {
+      if (read.number('processed') === 0) return 0;
+      const mean = read.maybe('carcass-mean');
+      return mean === undefined ? undefined : Number(mean) * read.number('processed');
+    },
+  }),
+  defineFact({
+    id: 'carcass-in-all',
+    unit: 'kg',
+    needs: ['carcass-so-far', 'birds-to-come'],
+    wants: ['ready-on', 'carcass-weight', 'wanted-carcass', 'carcass-at-last'],
+    compute: (read) => {
+      const birds = read.number('birds-to-come');
+      if (birds <= 0) return read.number('carcass-so-far');
+      const ready = read.maybe('ready-on');
+      const each =
+        ready === undefined
+          ? read.maybe('carcass-at-last')
+          : read.maybe(String(ready) > read.asked ? 'wanted-carcass' : 'carcass-weight');
+      return each === undefined ? undefined : read.number('carcass-so-far') + birds * Number(each);
+    },
+  }),
+];

@@ -1,0 +1,24 @@
+/** All facts about money: what batches cost, what a bird must bring, and how a batch turned out. */
+import { batchFacts } from './batch.ts';
+import { besideFacts } from './beside.ts';
+import { eatenFacts } from './eaten.ts';
+import { heatMoneyFacts } from './heat-money.ts';
+import { largestFacts } from './largest.ts';
+import { lineFacts } from './lines.ts';
+import { priceFacts } from './price.ts';
+import { toComeFacts } from './to-come.ts';
+import { toEndFacts } from './to-end.ts';
+import { totalFacts } from './totals.ts';
+
+export const moneyFacts = [
+  ...eatenFacts,
+  ...toComeFacts,
+  ...toEndFacts,
+  ...lineFacts,
+  ...heatMoneyFacts,
+  ...totalFacts,
+  ...largestFacts,
+  ...priceFacts,
+  ...batchFacts,
+  ...besideFacts,
+];

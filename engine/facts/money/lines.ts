@@ -1,0 +1,110 @@
+/** What a batch costs, line by line: its own chicks, and its part of all else that was bought for the batches it was with. */
+import { addDays, daysBetween } from '../../day.ts';
+import { defineFact, type Fact } from '../define.ts';
+import { settingNumber } from '../setting.ts';
+import { sumMoney, timesMoney } from '../sums/exact-money.ts';
+import { ownChicks, ownRun, ownSeason, runFigures, seasonFigures, seasonsOf } from './season.ts';
+import { boughtOn, type CostLine, paidFor, shareByBirds, shareByFeed, shareOfBills } from './sharing.ts';
+
+const hoursInDay = 24;
+
+/** A line whose purchases are shared by birds. */
+const shared = (id: string, line: CostLine): Fact =>
+  defineFact({
+    id,
+    unit: 'money',
+    figures: runFigures,
+    compute: (read) => {
+      const run = ownRun(read);
+      return shareByBirds(read, run, paidFor(read, boughtOn(read, run, line)));
+    },
+  });
+
+export const lineFacts = [
+  defineFact({
+    id: 'cost-chicks',
+    unit: 'money',
+    figures: runFigures,
+    compute: (read) => {
+      const bought = ownChicks(read);
+      if (!bought.some(({ price }) => price !== null)) read.assume('chicks-without-price');
+      return paidFor(read, bought);
+    },
+  }),
+  defineFact({
+    id: 'cost-feed',
+    unit: 'money',
+    each: ['feed-in-all'],
+    wants: ['feed-price', 'feed-to-end-cost'],
+    figures: runFigures,
+    compute: (read) => {
+      const run = ownRun(read);
+      const bought = boughtOn(read, run, 'feed').filter(({ price }) => price !== null);
+      if (bought.length > 0) {
+        const toCome = run.until === undefined ? read.maybe('feed-to-end-cost') : 0;
+        if (toCome === undefined) return undefined;
+        return shareByFeed(read, run, sumMoney([paidFor(read, bought), Number(toCome)]));
+      }
+      const price = read.maybe('feed-price');
+      const own = read.each('feed-in-all').find(({ group }) => group.name === read.group.name)?.value;
+      if (price === undefined || own === undefined) return undefined;
+      read.assume('feed-at-the-price-set');
+      return timesMoney(1, Number(own) * Number(price));
+    },
+  }),
+  shared('cost-bedding', 'bedding'),
+  shared('cost-other', 'other'),
+  defineFact({
+    id: 'cost-gear',
+    unit: 'money',
+    figures: [...seasonFigures, 'money/gear-seasons'],
+    compute: (read) => {
+      const own = ownSeason(read);
+      const lasts = read.figure('money/gear-seasons');
+      const seasons = seasonsOf(read);
+      const now = seasons.findIndex(({ from }) => from === own.from);
+      const inUse = seasons.slice(Math.max(0, now - lasts + 1), now + 1);
+      const bought = inUse.flatMap((season) => boughtOn(read, season, 'gear'));
+      return shareByBirds(read, own, timesMoney(paidFor(read, bought), 1 / lasts));
+    },
+  }),
+  defineFact({
+    id: 'cost-processing',
+    unit: 'money',
+    needs: ['processed', 'birds-to-come'],
+    figures: runFigures,
+    compute: (read) => {
+      const run = ownRun(read);
+      const bills = boughtOn(read, run, 'processing');
+      const paid = shareOfBills(read, run, bills, read.figure('money/bills-after'));
+      const fee = settingNumber(read, 'processing-fee');
+      if (fee === undefined) return paid;
+      // Where bills are on record, the birds processed already are paid for.
+      const billed = bills.length > 0 ? 0 : read.number('processed');
+      return sumMoney([paid, timesMoney(fee, Math.round(read.number('birds-to-come')) + billed)]);
+    },
+  }),
+  defineFact({
+    id: 'cost-labour',
+    unit: 'money',
+    each: ['table-until'],
+    figures: [...runFigures, 'money/chore-time'],
+    compute: (read) => {
+      const price = settingNumber(read, 'labour-price');
+      if (price === undefined) {
+        read.assume('own-time-not-counted');
+        return 0;
+      }
+      const run = ownRun(read);
+      const names = run.groups.map(({ name }) => name);
+      const ends = read
+        .each('table-until')
+        .filter(({ group, value }) => names.includes(group.name) && value !== undefined)
+        .map(({ value }) => String(value));
+      const end = run.until ?? ends.sort().at(-1) ?? addDays(read.asked, 1);
+      // A round is made once for all that are there, however many batches they are.
+      const hours = daysBetween(run.from, end) * read.figure('money/chore-time') * hoursInDay;
+      return shareByBirds(read, run, timesMoney(price, hours));
+    },
+  }),
+];

@@ -1,0 +1,79 @@
+/** What a bird must bring so that nothing is lost on it, and how a price that was asked about compares. */
+import { defineFact, type Fact } from '../define.ts';
+import { lessMoney, sumMoney, timesMoney } from '../sums/exact-money.ts';
+
+/** A price that only the words of a question can set. */
+const asked = (id: string, unit: string): Fact =>
+  defineFact({ id, unit, per: 'flock', compute: () => undefined });
+
+export const priceFacts = [
+  asked('asked-a-bird', 'money'),
+  asked('asked-a-weight', 'money/kg'),
+  defineFact({
+    id: 'price-asked',
+    unit: null,
+    per: 'flock',
+    wants: ['asked-a-bird', 'asked-a-weight'],
+    compute: (read) => {
+      if (read.maybe('asked-a-weight') !== undefined) return 'weight';
+      return read.maybe('asked-a-bird') === undefined ? 'none' : 'bird';
+    },
+  }),
+  defineFact({
+    id: 'margin-share',
+    unit: 'ratio',
+    per: 'flock',
+    figures: ['money/margin'],
+    compute: (read) => read.figure('money/margin'),
+  }),
+  defineFact({
+    id: 'price-with-margin',
+    unit: 'money',
+    per: 'flock',
+    needs: ['cost-per-bird', 'margin-share'],
+    compute: (read) => timesMoney(read.number('cost-per-bird'), 1 + read.number('margin-share')),
+  }),
+  defineFact({
+    id: 'carcass-in-end',
+    unit: 'kg',
+    per: 'flock',
+    needs: ['meat-in-end', 'birds-in-end'],
+    compute: (read) =>
+      read.number('birds-in-end') > 0 ? read.number('meat-in-end') / read.number('birds-in-end') : undefined,
+  }),
+  defineFact({
+    id: 'price-of-a-bird',
+    unit: 'money',
+    per: 'flock',
+    needs: ['price-asked'],
+    wants: ['asked-a-bird', 'asked-a-weight', 'carcass-in-end', 'price-with-margin'],
+    compute: (read) => {
+      const [bird, weight] = [read.maybe('asked-a-bird'), read.maybe('asked-a-weight')];
+      if (read.text('price-asked') === 'bird') return sumMoney([Math.round(Number(bird) * 100) / 100]);
+      if (read.text('price-asked') === 'none') return read.maybe('price-with-margin');
+      const carcass = read.maybe('carcass-in-end');
+      return carcass === undefined ? undefined : timesMoney(Number(carcass), Number(weight));
+    },
+  }),
+  defineFact({
+    id: 'price-margin',
+    unit: 'money',
+    per: 'flock',
+    needs: ['price-of-a-bird', 'cost-per-bird'],
+    compute: (read) => lessMoney(read.number('price-of-a-bird'), read.number('cost-per-bird')),
+  }),
+  defineFact({
+    id: 'price-short',
+    unit: 'money',
+    per: 'flock',
+    needs: ['price-margin'],
+    compute: (read) => Math.max(0, -read.number('price-margin')),
+  }),
+  defineFact({
+    id: 'margin-in-all',
+    unit: 'money',
+    per: 'flock',
+    needs: ['price-margin', 'birds-in-end'],
+    compute: (read) => timesMoney(read.number('price-margin'), read.number('birds-in-end')),
+  }),
+];

@@ -1,0 +1,81 @@
+/** Which day a group is processed on, and what its birds should be by then. */
+import { addDays, type Day, daysBetween } from '../../day.ts';
+import { defineFact, type Reader } from '../define.ts';
+import { flockPace, paceFigures, paceNeeds } from '../growth/live.ts';
+import { settingOf } from '../setting.ts';
+
+const later = (one: Day, other: Day): Day => (one > other ? one : other);
+
+/** The day that the keeper set, unless it is over or too early for this group; a day set means the birds that are old enough by then. */
+const bookedDay = (read: Reader): Day | undefined => {
+  const set = settingOf(read, 'process-on')?.value;
+  if (typeof set !== 'string' || set < read.on) return undefined;
+  const [opens, ready] = [read.maybe('window-opens'), read.maybe('ready-on')];
+  const isTooEarly =
+    opens !== undefined && set < String(opens) && (ready === undefined || set < String(ready));
+  return isTooEarly ? undefined : set;
+};
+
+export const dayFacts = [
+  defineFact({
+    id: 'process-booked',
+    unit: 'date',
+    wants: ['window-opens', 'ready-on'],
+    compute: bookedDay,
+  }),
+  defineFact({
+    id: 'process-due',
+    unit: 'date',
+    wants: ['process-booked', 'ready-on', 'window-closes'],
+    compute: (read) => {
+      const booked = read.maybe('process-booked');
+      if (booked !== undefined) return booked;
+      const ready = read.maybe('ready-on') ?? read.maybe('window-closes');
+      if (ready === undefined) return undefined;
+      // Birds that are ready today have not gone without feed, so tomorrow is the first day that can be had.
+      const on = later(String(ready), addDays(read.on, 1));
+      read.assume('processed-when-ready', { on: { value: on, unit: 'date' } });
+      return on;
+    },
+  }),
+  defineFact({
+    id: 'process-date',
+    unit: 'date',
+    needs: ['process-due'],
+    compute: (read) => read.text('process-due'),
+  }),
+  defineFact({
+    id: 'days-to-process',
+    unit: 'day',
+    needs: ['process-booked'],
+    compute: (read) => daysBetween(read.on, read.text('process-booked')),
+  }),
+  defineFact({
+    id: 'next-to-process',
+    unit: null,
+    needs: ['has-birds'],
+    wants: ['process-due'],
+    each: ['has-birds', 'process-due'],
+    compute: (read) => {
+      const here = read.each('has-birds').map(({ value }) => value === 'yes');
+      const days = read.each('process-due').flatMap(({ value }, at) => (here[at] === true ? [value] : []));
+      const first = days.filter((day) => day !== undefined).sort()[0];
+      return read.text('has-birds') === 'yes' && read.maybe('process-due') === first ? 'yes' : 'no';
+    },
+  }),
+  defineFact({
+    id: 'birds-on-the-day',
+    unit: 'bird',
+    needs: ['alive', 'kept-back'],
+    compute: (read) => Math.max(0, read.number('alive') - read.number('kept-back')),
+  }),
+  defineFact({
+    id: 'carcass-on-the-day',
+    unit: 'kg',
+    needs: [...paceNeeds, 'dressing-share', 'process-date'],
+    figures: paceFigures,
+    compute: (read) =>
+      flockPace(read).middle(daysBetween(read.group.hatched, read.text('process-date'))) *
+      read.number('dressing-share'),
+  }),
+];
