@@ -86,7 +86,7 @@ export const askReading = async (
   const json = answerAsJson(
     speech,
     words,
-    { ...heardAsJson(reading, request.until), on: request.moment.on },
+    { ...heardAsJson(reading, request.until), on: reading.on ?? request.moment.on },
     answer,
   );
   return {

@@ -1,6 +1,7 @@
 /** The key dates of a flock as the text of an iCalendar file. */
 import type { StepToDo } from '../../engine/types.ts';
 import { stepsOf } from '../say/answer.ts';
+import { clean } from '../say/clean.ts';
 import { type CalendarEvent, sayCalendar } from '../say/icalendar.ts';
 import { capital, phrase } from '../say/phrase.ts';
 import { saySource } from '../say/reason.ts';
@@ -17,7 +18,7 @@ const eventOf = (speech: Speech, step: StepToDo): readonly CalendarEvent[] => {
   return [
     {
       id: `${encodeURIComponent(step.group ?? 'flock')}.${step.rule.replace('/', '.')}@penside`,
-      summary: capital(phrase(speech, step.says)),
+      summary: clean(capital(phrase(speech, step.says))),
       description: `${capital(rule.whyRight)}. Rule ${rule.id}: ${saySource(speech, rule.source)}.`,
       at: step.by,
       remind: step.remind === null ? null : step.remind * minutesInDay,

@@ -62,7 +62,7 @@ const saysWhen = (clause: Clause, line: Line, takes: Readonly<Record<string, str
     (span) =>
       clause.from <= span.from &&
       span.to <= clause.to &&
-      ((span.kind === 'day' && takes.on !== undefined) ||
+      ((span.kind === 'day' && (takes.on ?? takes['day-wanted']) !== undefined) ||
         (span.kind === 'time' && takes.at !== undefined) ||
         (span.kind === 'age' && takes.age !== undefined)),
   );

@@ -1,4 +1,4 @@
-/** Where the birds of a group went, so that the count can be added up by hand, and who has been promised some. */
+/** Where the birds of a group went, so that the count can be added up by hand. */
 import type { FromEntry } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
 
@@ -37,21 +37,6 @@ export const headcountFacts = [
     id: 'processed',
     unit: 'bird',
     compute: (read) => countOf(read, read.group.processed),
-  }),
-  defineFact({
-    id: 'promised',
-    unit: 'bird',
-    per: 'flock',
-    compute: (read) => {
-      const shares = read.state.shares.filter((each) => each.on <= read.on);
-      const takers = [...new Set(shares.map((each) => each.who))];
-      const open = takers.map((who) => {
-        const own = (step: string) => shares.filter((each) => each.who === who && each.step === step);
-        // Birds handed over without a promise on record do not make up for what another was promised.
-        return Math.max(0, countOf(read, own('promised')) - countOf(read, own('handed')));
-      });
-      return open.reduce((sum, each) => sum + each, 0);
-    },
   }),
   defineFact({
     id: 'birds-to-hand',

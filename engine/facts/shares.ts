@@ -91,6 +91,17 @@ export const shareFacts = [
     }),
   ),
   defineFact({
+    id: 'promised',
+    unit: 'bird',
+    per: 'flock',
+    compute: (read) => {
+      const shares = read.state.shares.filter((each) => each.on <= read.on);
+      read.from(...shares.filter(({ step }) => step !== 'paid'));
+      // Birds handed over without a promise on record do not make up for what another was promised.
+      return [...byPerson(shares).values()].reduce((sum, own) => sum + waitingOf(own), 0);
+    },
+  }),
+  defineFact({
     id: 'handed',
     unit: 'bird',
     per: 'flock',

@@ -1,7 +1,7 @@
 /** The processing day and the meat after it, against what is published (S), from memory (M) or derived (D). */
 import { describe, expect, test } from 'vitest';
 import type { Supposition } from '../../engine/types.ts';
-import { setTo } from '../helpers/set-to.ts';
+import { settingsOf } from '../helpers/settings-of.ts';
 import { group, stateOf } from '../helpers/state-of.ts';
 import { workOut } from '../helpers/work-out.ts';
 
@@ -9,7 +9,7 @@ const pound = 0.45359237;
 const fahrenheit = (degrees: number): number => (degrees - 32) / 1.8;
 const say = (fact: string, value: number | string): Supposition => ({ what: { fact }, value, adds: false });
 const at = (supposing: readonly Supposition[], kind = 'fast', settings = {}) => {
-  const state = stateOf({ on: '2026-06-10', groups: [group({ kind })], settings: setTo(settings) });
+  const state = stateOf({ on: '2026-06-10', groups: [group({ kind })], settings: settingsOf(settings) });
   return (fact: string) => workOut(state, state.on, supposing).step(fact, 'whites').value;
 };
 

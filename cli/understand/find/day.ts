@@ -6,6 +6,7 @@ import { weekdayAfter, weekdayBefore, weekdayNamed, weekdayShort } from './calen
 import { readDate, readSlashed } from './date.ts';
 import { readPhrase } from './day-phrase.ts';
 import { fixed, type Hit, partsOfDay, prepositions, type Reader, wordAt } from './day-reader.ts';
+import { readHoliday } from './holiday.ts';
 import { numberAt } from './number.ts';
 
 const readFull: Reader = (tokens, at) => {
@@ -77,7 +78,7 @@ const readWeekday: Reader = (tokens, at, today) => {
   return { past: weekdayBefore(today, weekday), future: weekdayAfter(today, weekday), to, plain: false };
 };
 
-const readers: readonly Reader[] = [readFull, readPhrase, readAway, readWeekday, readDate, readSlashed];
+const readers: readonly Reader[] = [readFull, readHoliday, readPhrase, readAway, readWeekday, readDate, readSlashed];
 
 const roleAt = (tokens: readonly Token[], at: number): DaySpan['role'] => {
   const before = wordAt(tokens, at - 1) === 'the' ? wordAt(tokens, at - 2) : wordAt(tokens, at - 1);

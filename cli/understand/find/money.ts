@@ -20,6 +20,9 @@ const things = new Set([
   'kg',
   'kilo',
   'bale',
+  'hour',
+  'kilowatt',
+  'kwh',
 ]);
 
 const centsOf = (span: NumberSpan): number => Math.round(span.value * 100);

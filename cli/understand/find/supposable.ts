@@ -37,6 +37,8 @@ export const supposable: readonly Supposable[] = [
   ),
   about('night low', 'night-low', ['temperature'], 'it degrees temperature warmer temperatures'),
   about('drinkers', 'drinkers', ['number'], 'drinkers drinker waterers waterer'),
+  about('people eating', 'eaters', ['number'], 'eating eaters mouths table dinner supper'),
+  about('losses', 'order-loss', ['ratio'], 'mortality losses loss die dies died lost lose'),
   about('hands', 'hands', ['number'], 'hands helpers people crew us'),
   about('birds', 'alive', ['number'], 'birds bird chicks chickens of em them whites reds more fewer'),
 ];

@@ -69,7 +69,9 @@ const behind = (words: string, line: Line, of: ReadonlySet<string>): string | nu
 export const findWho = (words: string, line: Line): string | null => {
   const { tokens } = line;
   const verb = tokens.findIndex((token) => verbs.has(token.word));
-  const first = verb > 0 && !notNames.has(tokens[0]?.word ?? '') ? nameFrom(words, line, 0) : null;
+  const opening = tokens[0]?.word ?? '';
+  const isName = verb > 0 && (opening === 'the' || !notNames.has(opening));
+  const first = isName ? nameFrom(words, line, 0) : null;
   return first ?? behind(words, line, leads);
 };
 

@@ -7,7 +7,7 @@ import { chillClass, chillFigures, chillSpan } from './chill.ts';
 const topics = [
   ['asks-to-cook', 'cooking'],
   ['asks-to-thaw', 'thawing'],
-  ['asks-old-meat', 'old-meat'],
+  ['asks-old-meat', 'old meat'],
   ['asks-to-keep', 'keeping'],
   ['asks-to-rest', 'resting'],
 ] as const;

@@ -1,6 +1,7 @@
 /** How much room birds take in the freezer, what is free, and over how many days they must be frozen. */
 import { defineFact } from '../define.ts';
 import { settingNumber } from '../setting.ts';
+import { wholeDown, wholeUp } from '../sums/whole.ts';
 
 /** Whether the question speaks of it. */
 const asked = (id: string) => defineFact({ id, unit: null, per: 'flock', compute: () => 'no' });
@@ -119,7 +120,7 @@ export const freezerFacts = [
       const cut = read.number('share-cut-up');
       const each =
         cut / read.figure('freezer/parts') + (cut < 1 ? (1 - cut) / read.figure('freezer/whole-birds') : 0);
-      return Math.floor(read.number('freezer-free') / (each * read.number('wanted-carcass')) + 1e-9);
+      return wholeDown(read.number('freezer-free') / (each * read.number('wanted-carcass')));
     },
   }),
   defineFact({
@@ -144,7 +145,7 @@ export const freezerFacts = [
     needs: ['meat-to-freeze', 'freeze-a-day'],
     compute: (read) =>
       read.number('freeze-a-day') > 0
-        ? Math.ceil(read.number('meat-to-freeze') / read.number('freeze-a-day') - 1e-9)
+        ? wholeUp(read.number('meat-to-freeze') / read.number('freeze-a-day'))
         : undefined,
   }),
   defineFact({
@@ -153,6 +154,6 @@ export const freezerFacts = [
     per: 'flock',
     needs: ['freeze-days'],
     figures: ['freezer/longest'],
-    compute: (read) => Math.ceil(read.number('freeze-days') / read.figure('freezer/longest') - 1e-9),
+    compute: (read) => wholeUp(read.number('freeze-days') / read.figure('freezer/longest')),
   }),
 ];

@@ -2,6 +2,7 @@
 import { addDays, daysBetween } from '../../day.ts';
 import { defineFact } from '../define.ts';
 import { settingNumber } from '../setting.ts';
+import { wholeUp } from '../sums/whole.ts';
 
 const daysInWeek = 7;
 
@@ -46,8 +47,7 @@ export const householdFacts = [
     unit: 'bird',
     per: 'flock',
     needs: ['birds-a-week', 'eating-time'],
-    compute: (read) =>
-      Math.ceil((read.number('birds-a-week') * read.number('eating-time')) / daysInWeek - 1e-9),
+    compute: (read) => wholeUp((read.number('birds-a-week') * read.number('eating-time')) / daysInWeek),
   }),
   defineFact({
     id: 'meat-for-eating',

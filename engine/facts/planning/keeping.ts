@@ -1,5 +1,6 @@
 /** What birds that are kept past the table come to: how many stay for processing, how many would live, and cocks to hens. */
 import { defineFact } from '../define.ts';
+import { wholeUp } from '../sums/whole.ts';
 
 export const keepingFacts = [
   defineFact({
@@ -44,8 +45,7 @@ export const keepingFacts = [
     unit: null,
     needs: ['kept-in-all'],
     figures: ['kept/hens-to-a-cock'],
-    compute: (read) =>
-      Math.ceil(read.number('kept-in-all') / (1 + read.figure('kept/hens-to-a-cock')) - 1e-9),
+    compute: (read) => wholeUp(read.number('kept-in-all') / (1 + read.figure('kept/hens-to-a-cock'))),
   }),
   defineFact({
     id: 'hens-for-hatching',

@@ -1,5 +1,6 @@
 /** How many birds the brooder, the pens and the freezer take at once, and into how many lots an order falls. */
 import { defineFact } from '../define.ts';
+import { wholeDown } from '../sums/whole.ts';
 import { liveWanted } from './kind-ready.ts';
 
 const daysInWeek = 7;
@@ -13,7 +14,7 @@ export const orderLimitFacts = [
     figures: ['brooder/floor-space', 'order/brooder-until'],
     compute: (read) => {
       const until = read.figure('order/brooder-until') / daysInWeek;
-      return Math.floor(read.number('brooder-floor') / read.figure('brooder/floor-space', [until]) + 1e-9);
+      return wholeDown(read.number('brooder-floor') / read.figure('brooder/floor-space', [until]));
     },
   }),
   defineFact({
@@ -25,7 +26,7 @@ export const orderLimitFacts = [
     compute: (read) => {
       const byWeight = liveWanted(read, read.text('order-kind')) / read.figure('room/heaviest');
       const each = Math.max(read.figure('pasture/pen-space-least'), byWeight);
-      return Math.floor((read.number('pen-area') * read.number('pens')) / each + 1e-9);
+      return wholeDown((read.number('pen-area') * read.number('pens')) / each);
     },
   }),
   defineFact({
@@ -35,9 +36,8 @@ export const orderLimitFacts = [
     needs: ['freezer-free', 'wanted-carcass'],
     figures: ['freezer/whole-birds'],
     compute: (read) =>
-      Math.floor(
-        (read.number('freezer-free') * read.figure('freezer/whole-birds')) / read.number('wanted-carcass') +
-          1e-9,
+      wholeDown(
+        (read.number('freezer-free') * read.figure('freezer/whole-birds')) / read.number('wanted-carcass'),
       ),
   }),
   defineFact({

@@ -2,6 +2,7 @@
 import type { Value } from '../../types.ts';
 import { defineFact, type Fact, type Reader } from '../define.ts';
 import { settingNumber } from '../setting.ts';
+import { wholeUp } from '../sums/whole.ts';
 import { chanceOf, type Prospect, smallestOrder } from './chances.ts';
 import { readyAge, readyFigures, readyNeeds, usualKind } from './kind-ready.ts';
 
@@ -102,37 +103,44 @@ export const orderFacts = [
     id: 'order-loss',
     unit: 'ratio',
     per: 'flock',
-    needs: ['box-loss', 'growing-loss'],
-    compute: (read) => 1 - (1 - read.number('box-loss')) * (1 - read.number('growing-loss')),
+    needs: ['box-loss', 'growing-loss', 'loss-told'],
+    compute: (read) =>
+      read.number('loss-told') || 1 - (1 - read.number('box-loss')) * (1 - read.number('growing-loss')),
   }),
+  // Only a question says these: "90 % sure", "is 10 % extra enough", "if 8 % die".
+  defineFact({ id: 'percent-told', unit: 'ratio', per: 'flock', compute: () => 0 }),
+  defineFact({ id: 'losses-said', unit: null, per: 'flock', compute: () => 'no' }),
   defineFact({
-    id: 'percent-told',
+    id: 'loss-told',
     unit: 'ratio',
     per: 'flock',
-    // Only a question says one: "90 % sure", "is 10 % extra enough".
-    compute: () => 0,
-  }),
-  defineFact({
-    id: 'certainty',
-    unit: 'ratio',
-    per: 'flock',
-    needs: ['percent-told'],
-    figures: ['order/certainty', 'order/overage-below'],
-    compute: (read) => {
-      const told = read.number('percent-told');
-      if (told > 0 && told < 1 && told > read.figure('order/overage-below')) return told;
-      return settingNumber(read, 'certainty') ?? read.figure('order/certainty');
-    },
+    needs: ['percent-told', 'losses-said'],
+    compute: (read) => (read.text('losses-said') === 'yes' ? read.number('percent-told') : 0),
   }),
   defineFact({
     id: 'overage',
     unit: 'ratio',
     per: 'flock',
-    needs: ['percent-told'],
+    needs: ['percent-told', 'loss-told'],
     figures: ['order/overage-below'],
     compute: (read) => {
       const told = read.number('percent-told');
-      return told > 0 && told <= read.figure('order/overage-below') ? told : 0;
+      if (told === 0 || read.number('loss-told') > 0) return 0;
+      return told <= read.figure('order/overage-below') ? told : 0;
+    },
+  }),
+  defineFact({
+    id: 'certainty',
+    unit: 'ratio',
+    per: 'flock',
+    needs: ['percent-told', 'loss-told', 'overage'],
+    figures: ['order/certainty'],
+    compute: (read) => {
+      const told = read.number('percent-told');
+      const isMeant = read.number('loss-told') === 0 && read.number('overage') === 0;
+      // Nothing living is certain: at 100 % no order would do.
+      if (isMeant && told > 0 && told < 1) return told;
+      return settingNumber(read, 'certainty') ?? read.figure('order/certainty');
     },
   }),
   defineFact({
@@ -181,7 +189,7 @@ export const orderFacts = [
     unit: 'bird',
     per: 'flock',
     needs: ['birds-wanted', 'overage'],
-    compute: (read) => Math.ceil(read.number('birds-wanted') * (1 + read.number('overage')) - 1e-9),
+    compute: (read) => wholeUp(read.number('birds-wanted') * (1 + read.number('overage'))),
   }),
   defineFact({
     id: 'chance-with-overage',

@@ -43,16 +43,20 @@ export const iceFacts = [
       ),
   }),
   defineFact({
-    id: 'ice',
-    unit: 'kg',
-    needs: ['ice-by-balance', 'process-high'],
+    id: 'ice-share',
+    unit: 'ratio',
+    needs: ['process-high'],
     figures: ['process/ice-losses', 'process/ice-losses-hot', 'process/ice-hot-day'],
     compute: (read) => {
       const isHot = read.number('process-high') > read.figure('process/ice-hot-day');
-      return (
-        read.number('ice-by-balance') * read.figure(isHot ? 'process/ice-losses-hot' : 'process/ice-losses')
-      );
+      return read.figure(isHot ? 'process/ice-losses-hot' : 'process/ice-losses');
     },
+  }),
+  defineFact({
+    id: 'ice',
+    unit: 'kg',
+    needs: ['ice-by-balance', 'ice-share'],
+    compute: (read) => read.number('ice-by-balance') * read.number('ice-share'),
   }),
   defineFact({
     id: 'ice-a-bird',

@@ -4,6 +4,7 @@ import { defineFact, type Reader } from '../define.ts';
 import { smallestOrder } from '../planning/chances.ts';
 import { readyAge, readyFigures, readyNeeds, usualKind } from '../planning/kind-ready.ts';
 import { prospectFigures, prospectNeeds, prospectOf } from '../planning/order-size.ts';
+import { wholeUp } from '../sums/whole.ts';
 
 /** A fact of the flock that only a question can set. */
 const asked = (id: string, otherwise: string) =>
@@ -124,7 +125,7 @@ export const seasonAskedFacts = [
     unit: 'bird',
     per: 'flock',
     needs: ['birds-wanted', 'season-batches'],
-    compute: (read) => Math.ceil(read.number('birds-wanted') / read.number('season-batches') - 1e-9),
+    compute: (read) => wholeUp(read.number('birds-wanted') / read.number('season-batches')),
   }),
   defineFact({
     id: 'batch-order',

@@ -2,6 +2,7 @@
 import { addDays, type Day, daysBetween } from '../../day.ts';
 import { defineFact, type Reader } from '../define.ts';
 import { liveWanted } from '../planning/kind-ready.ts';
+import { wholeUp } from '../sums/whole.ts';
 import { otherStays, type Stay, stayFigures, stayNeeds, stayOf } from './stay.ts';
 
 const daysInWeek = 7;
@@ -37,7 +38,7 @@ const birdsAtEnd = (read: Reader, stay: Stay): number =>
 
 /** Ground a batch goes over between two days, a fresh pen's length a day. */
 const groundOf = (read: Reader, stay: Stay, since: Day, until: Day): number => {
-  const pens = Math.max(1, Math.ceil(penFloor(read, stay) / read.number('pen-area') - 1e-9));
+  const pens = Math.max(1, wholeUp(penFloor(read, stay) / read.number('pen-area')));
   const from = stay.out > since ? stay.out : since;
   const to = stay.process < until ? stay.process : until;
   return pens * read.number('pen-area') * Math.max(0, daysBetween(from, to));
@@ -125,7 +126,7 @@ export const batchRoomFacts = [
         left = Math.max(0, left - eaten) + birdsAtEnd(read, each);
         on = each.process;
       }
-      return Math.ceil(left - 1e-9);
+      return wholeUp(left);
     },
   }),
   defineFact({
@@ -143,9 +144,7 @@ export const batchRoomFacts = [
     needs: ['batch-birds', 'wanted-carcass', 'freeze-a-day'],
     compute: (read) =>
       read.number('freeze-a-day') > 0
-        ? Math.ceil(
-            (read.number('batch-birds') * read.number('wanted-carcass')) / read.number('freeze-a-day') - 1e-9,
-          )
+        ? wholeUp((read.number('batch-birds') * read.number('wanted-carcass')) / read.number('freeze-a-day'))
         : undefined,
   }),
 ];

@@ -1,6 +1,7 @@
 /** What the usual weather is to one batch: cold around the brooder, nights on grass, heat at the heavy end. */
 import { addDays, type Day, daysBetween } from '../../day.ts';
 import { defineFact, type Reader } from '../define.ts';
+import { wholeUp } from '../sums/whole.ts';
 import { normalsOf } from './normals.ts';
 import { nightFloors } from './stay.ts';
 
@@ -50,7 +51,7 @@ export const batchWeatherFacts = [
       const { boxed } = read.group;
       const each = read.figure('brooder/chicks-per-lamp', [read.number('batch-first-night')]);
       const strength = read.number('lamp-watts') / read.figure('brooder/lamp-watts');
-      return Math.max(Math.ceil(boxed / each / strength - 1e-9), read.figure('brooder/least-lamps', [boxed]));
+      return Math.max(wholeUp(boxed / each / strength), read.figure('brooder/least-lamps', [boxed]));
     },
   }),
   defineFact({

@@ -134,7 +134,7 @@ test('a share stays a share, and digits that only the conversion made are droppe
     how: '',
     ask: null,
     tell: null,
-          fixed: false,
+    fixed: false,
     shown: { us: 'percent', metric: 'percent' },
   };
   const book = { ...shipped, facts: { ...shipped.facts, share: words } };

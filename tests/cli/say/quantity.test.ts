@@ -81,7 +81,7 @@ describe('a value', () => {
       how: '',
       ask: null,
       tell: null,
-          fixed: false,
+      fixed: false,
       shown: { us: 'in', metric: 'cm' },
     };
     const book = { ...shipped, facts: { ...shipped.facts, trough: words } };

@@ -64,14 +64,14 @@ test('blood in the brooder: a vet today, apart, dry bedding, and it is written d
   expect(await asked(flock(['bloody-droppings']))).toEqual({
     rule: 'vet-today',
     cautions: ['whom-to-call', 'no-medicine', 'not-for-the-table', 'wash-hands'],
-    steps: ['dry-bedding', 'put-apart', 'vet-today', 'write-it-down'],
+    steps: ['vet-today', 'put-apart', 'dry-bedding', 'write-it-down'],
     unknown: [],
   });
 });
 
 test('a pasted vent is cleaned by hand, and the chick is not put apart', async () => {
   const { steps } = await asked({ ...flock(['pasty-vent']), on: today });
-  expect(steps).toEqual(['check-the-heat', 'clean-the-vent', 'write-it-down']);
+  expect(steps).toEqual(['clean-the-vent', 'check-the-heat', 'write-it-down']);
 });
 
 test('the more die the sooner somebody is called, never the later', async () => {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Supposition } from '../../../engine/types.ts';
-import { setTo } from '../../helpers/set-to.ts';
+import { settingsOf } from '../../helpers/settings-of.ts';
 import { stateOf } from '../../helpers/state-of.ts';
 import { workOut } from '../../helpers/work-out.ts';
 
 const say = (fact: string, value: number | string): Supposition => ({ what: { fact }, value, adds: false });
 const workings = (...supposing: readonly Supposition[]) =>
-  workOut(stateOf({ settings: setTo({ 'wanted-carcass': 2 }) }), '2026-06-10', supposing);
+  workOut(stateOf({ settings: settingsOf({ 'wanted-carcass': 2 }) }), '2026-06-10', supposing);
 const value = (fact: string, ...supposing: readonly Supposition[]) =>
   workings(...supposing).step(fact, null).value;
 

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { State, Supposition } from '../../../engine/types.ts';
-import { setTo } from '../../helpers/set-to.ts';
+import { settingsOf } from '../../helpers/settings-of.ts';
 import { stateOf } from '../../helpers/state-of.ts';
 import { workOut } from '../../helpers/work-out.ts';
 
 const say = (fact: string, value: number | string): Supposition => ({ what: { fact }, value, adds: false });
 const flock = (given: Partial<State> = {}): State =>
-  stateOf({ on: '2026-06-10', settings: setTo({ 'process-on': '2026-06-20' }), ...given });
+  stateOf({ on: '2026-06-10', settings: settingsOf({ 'process-on': '2026-06-20' }), ...given });
 const value = (fact: string, supposing: readonly Supposition[] = [], state = flock()) =>
   Number(workOut(state, state.on, supposing).step(fact, 'whites').value);
 

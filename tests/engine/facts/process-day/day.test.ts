@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Group, State } from '../../../../engine/types.ts';
-import { setTo } from '../../../helpers/set-to.ts';
+import { settingsOf } from '../../../helpers/settings-of.ts';
 import { group, stateOf } from '../../../helpers/state-of.ts';
 import { workOut, worth } from '../../../helpers/work-out.ts';
 
@@ -9,7 +9,7 @@ const flock = (given: Partial<State> = {}, of: Partial<Group> = {}): State =>
 
 describe('the processing day', () => {
   test('is the day that is set', () => {
-    const state = flock({ settings: setTo({ 'process-on': '2026-06-20' }) });
+    const state = flock({ settings: settingsOf({ 'process-on': '2026-06-20' }) });
     expect([worth(state, 'process-date'), worth(state, 'days-to-process')]).toEqual(['2026-06-20', 10]);
   });
 
@@ -30,14 +30,14 @@ describe('the processing day', () => {
   });
 
   test('that is set does not mean birds that are too young for it, nor one that is over', () => {
-    const settings = setTo({ 'process-on': '2026-06-20' });
+    const settings = settingsOf({ 'process-on': '2026-06-20' });
     const young = flock({ settings }, { hatched: '2026-06-01', arrived: '2026-06-02' });
     expect(worth(young, 'process-booked')).toBeNull();
     expect(worth(flock({ settings, on: '2026-06-21' }), 'process-booked')).toBeNull();
   });
 
   test('of birds that never come to the wanted weight is the end of their usual time', () => {
-    const state = flock({ settings: setTo({ 'wanted-carcass': 9 }) });
+    const state = flock({ settings: settingsOf({ 'wanted-carcass': 9 }) });
     expect(worth(state, 'ready-on')).toBeNull();
     expect(worth(state, 'process-date')).toBe(worth(state, 'window-closes'));
   });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { hoursBetween } from '../../../../engine/facts/clock.ts';
 import type { State, Supposition, WeatherDay } from '../../../../engine/types.ts';
-import { setTo } from '../../../helpers/set-to.ts';
+import { settingsOf } from '../../../helpers/settings-of.ts';
 import { stateOf } from '../../../helpers/state-of.ts';
 import { workOut, worth } from '../../../helpers/work-out.ts';
 
@@ -10,8 +10,8 @@ const on = '2026-06-20';
 const heat = (value: number): Record<string, WeatherDay> => ({
   [on]: { on, low: null, high: { on, line: 5, value }, rain: null, wind: null, humidity: null },
 });
-const flock = (given: Partial<State> = {}, more: Parameters<typeof setTo>[0] = {}): State =>
-  stateOf({ on: '2026-06-10', settings: setTo({ 'process-on': on, ...more }), ...given });
+const flock = (given: Partial<State> = {}, more: Parameters<typeof settingsOf>[0] = {}): State =>
+  stateOf({ on: '2026-06-10', settings: settingsOf({ 'process-on': on, ...more }), ...given });
 
 describe('the clock', () => {
   test('is counted back from the start and on from it', () => {

@@ -1,5 +1,5 @@
 /** Money in exact decimals, held against whole hundredths in integers. */
-import { array, assert, integer, property } from 'fast-check';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   lessMoney,
@@ -9,7 +9,7 @@ import {
   timesMoney,
 } from '../../../../engine/facts/sums/exact-money.ts';
 
-const cents = integer({ min: 0, max: 10_000_000 });
+const cents = fc.integer({ min: 0, max: 10_000_000 });
 const text = (amount: number): string =>
   `${Math.floor(amount / 100)}.${String(amount % 100).padStart(2, '0')}`;
 const centsOf = (amount: number): bigint => BigInt(Math.round(amount * 100));
@@ -23,8 +23,8 @@ describe('sums', () => {
   });
 
   test('come out as whole hundredths do', () => {
-    assert(
-      property(array(cents, { maxLength: 40 }), (amounts) => {
+    fc.assert(
+      fc.property(fc.array(cents, { maxLength: 40 }), (amounts) => {
         const whole = amounts.reduce((sum, each) => sum + BigInt(each), 0n);
         expect(centsOf(sumMoney(amounts.map(text)))).toBe(whole);
       }),
@@ -64,11 +64,11 @@ describe('shares', () => {
   });
 
   test('add up to the whole to the hundredth, and are never a hundredth off their exact part', () => {
-    const weights = array(integer({ min: 0, max: 5000 }), { minLength: 1, maxLength: 12 }).filter((list) =>
-      list.some((each) => each > 0),
-    );
-    assert(
-      property(cents, weights, (amount, list) => {
+    const weights = fc
+      .array(fc.integer({ min: 0, max: 5000 }), { minLength: 1, maxLength: 12 })
+      .filter((list) => list.some((each) => each > 0));
+    fc.assert(
+      fc.property(cents, weights, (amount, list) => {
         const parts = shareMoney(text(amount), list);
         const all = list.reduce((sum, each) => sum + each, 0);
         expect(parts.reduce((sum, each) => sum + centsOf(each), 0n)).toBe(BigInt(amount));

@@ -1,5 +1,5 @@
 /** How many birds of several lots are left, against the binomial of the reference library and against each other. */
-import { assert, double, integer, property } from 'fast-check';
+import fc from 'fast-check';
 import { jStat } from 'jstat';
 import { describe, expect, test } from 'vitest';
 import { chanceOfAtLeast, chancesLeft, surelyLeft } from '../../../../engine/facts/sums/survivors.ts';
@@ -35,11 +35,11 @@ describe('one lot', () => {
 
 describe('several lots', () => {
   test('with the same loss are as one', () => {
-    assert(
-      property(
-        integer({ min: 0, max: 25 }),
-        integer({ min: 0, max: 25 }),
-        double({ min: 0, max: 1, noNaN: true }),
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 25 }),
+        fc.integer({ min: 0, max: 25 }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
         (one, two, loss) => {
           const parted = chancesLeft([
             { count: one, loss },
@@ -56,11 +56,11 @@ describe('several lots', () => {
   });
 
   test('leave no fewer for more birds, and no more for more certainty', () => {
-    assert(
-      property(
-        integer({ min: 0, max: 40 }),
-        double({ min: 0, max: 0.5, noNaN: true }),
-        double({ min: 0.5, max: 0.98, noNaN: true }),
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 40 }),
+        fc.double({ min: 0, max: 0.5, noNaN: true }),
+        fc.double({ min: 0.5, max: 0.98, noNaN: true }),
         (count, loss, certainty) => {
           const left = surelyLeft([{ count, loss }], certainty);
           expect(surelyLeft([{ count: count + 1, loss }], certainty)).toBeGreaterThanOrEqual(left);
