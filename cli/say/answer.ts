@@ -131,7 +131,10 @@ export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
       .map((part): Token => ({ t: 'claim', text: capital(sayClaim(speech, part)) })),
     ...(together === null ? [] : [{ t: 'claim', text: together } as const]),
     ...stepsOf(answer.parts.filter((part) => part.verdict === 'list')).map((step) => sayStep(speech, step)),
-    ...answer.parts.flatMap((part) => [...sayWhose(answer, part), ...sayPart(speech, answer, part)]),
+    ...answer.parts.flatMap((part) => {
+      const said = sayPart(speech, answer, part);
+      return said.length === 0 ? [] : [...sayWhose(answer, part), ...said];
+    }),
     ...(gathered ? [] : cautions),
     ...remarks,
     ...(assumed === null ? [] : [{ t: 'detail', text: assumed } as const]),

@@ -42,7 +42,11 @@ export const sayFigure = (speech: Speech, use: FigureUse): string => {
 export const figuresOf = (answer: Answer, reason: Reason): readonly FigureUse[] => {
   if (reason.figure !== null) return [reason.figure];
   const facts = [...(reason.other === null ? [] : [reason.other.id]), reason.fact.id];
-  return facts.flatMap((fact) => stepOf(answer, fact, reason.group)?.figures ?? []);
+  const used = facts.flatMap((fact) => stepOf(answer, fact, reason.group)?.figures ?? []);
+  // Both sides may rest on the same figure.
+  return used.filter(
+    (use, index) => used.findIndex((other) => other.id === use.id && other.value === use.value) === index,
+  );
 };
 
 /** More than this many figures beside one reason are not read any more; "why" opens the rest. */

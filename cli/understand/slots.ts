@@ -1,6 +1,7 @@
 /** What a line says beside its topic, under the names that scripts read: count, group, on, amount, unit, size, weights and the like. */
 
 import { type Line, wordsUnder } from './find/all.ts';
+import { findBatchSize } from './find/batch-size.ts';
 import { findCounted } from './find/counted.ts';
 import { findDegrees } from './find/degrees.ts';
 import { findHorizon } from './find/horizon.ts';
@@ -52,13 +53,15 @@ const measuresIn = (line: Line): Readonly<Record<string, Slot>> => {
   return slots;
 };
 
-/** What a question says of the people who eat, and a month that it names without a day. */
+/** What a question says of the people who eat, of batches, and of a month without a day. */
 const householdIn = (line: Line, { eaters, birdsAWeek }: Household): Readonly<Record<string, Slot>> => {
   const month = spansOf(line.spans, 'day').length > 0 ? null : findMonth(line.tokens);
+  const each = findBatchSize(line.tokens);
   return {
     ...(eaters === undefined ? {} : { eaters }),
     ...(birdsAWeek === undefined ? {} : { 'birds-a-week': birdsAWeek }),
     ...(month === null ? {} : { month }),
+    ...(each === null ? {} : { 'batch-size': each }),
   };
 };
 

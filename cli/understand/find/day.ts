@@ -78,7 +78,15 @@ const readWeekday: Reader = (tokens, at, today) => {
   return { past: weekdayBefore(today, weekday), future: weekdayAfter(today, weekday), to, plain: false };
 };
 
-const readers: readonly Reader[] = [readFull, readHoliday, readPhrase, readAway, readWeekday, readDate, readSlashed];
+const readers: readonly Reader[] = [
+  readFull,
+  readHoliday,
+  readPhrase,
+  readAway,
+  readWeekday,
+  readDate,
+  readSlashed,
+];
 
 const roleAt = (tokens: readonly Token[], at: number): DaySpan['role'] => {
   const before = wordAt(tokens, at - 1) === 'the' ? wordAt(tokens, at - 2) : wordAt(tokens, at - 1);

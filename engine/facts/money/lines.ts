@@ -1,9 +1,11 @@
 /** What a batch costs, line by line: its own chicks, and its part of all else that was bought for the batches it was with. */
 import { addDays, daysBetween } from '../../day.ts';
-import { defineFact, type Fact } from '../define.ts';
+import type { Purchase } from '../../types.ts';
+import { defineFact, type Fact, type Reader } from '../define.ts';
+import { massBought } from '../feed/bags.ts';
 import { settingNumber } from '../setting.ts';
 import { sumMoney, timesMoney } from '../sums/exact-money.ts';
-import { ownChicks, ownRun, ownSeason, runFigures, seasonFigures, seasonsOf } from './season.ts';
+import { ownChicks, ownRun, ownSeason, type Run, runFigures, seasonFigures, seasonsOf } from './season.ts';
 import { boughtOn, type CostLine, paidFor, shareByBirds, shareByFeed, shareOfBills } from './sharing.ts';
 
 const hoursInDay = 24;
@@ -20,6 +22,22 @@ const shared = (id: string, line: CostLine): Fact =>
     },
   });
 
+/** Says where less feed is on record as bought than the batches that are over must have eaten. */
+const assumeShort = (read: Reader, { groups }: Run, bought: readonly Purchase[]): void => {
+  const names = groups.map(({ name }) => name);
+  const eaten = read
+    .each('feed-in-all')
+    .filter(({ group }) => names.includes(group.name))
+    .reduce((sum, { value }) => sum + Number(value ?? 0), 0);
+  const bag = Number(read.maybe('bag-mass') ?? 0);
+  const mass = bought.reduce((sum, each) => sum + (massBought(each, bag) ?? 0), 0);
+  if (mass >= eaten * read.figure('feed/records-whole')) return;
+  read.assume('feed-bought-is-short', {
+    bought: { value: mass, unit: 'kg' },
+    eaten: { value: eaten, unit: 'kg' },
+  });
+};
+
 export const lineFacts = [
   defineFact({
     id: 'cost-chicks',
@@ -35,14 +53,15 @@ export const lineFacts = [
     id: 'cost-feed',
     unit: 'money',
     each: ['feed-in-all'],
-    wants: ['feed-price', 'feed-to-end-cost'],
-    figures: runFigures,
+    wants: ['feed-price', 'feed-to-end-cost', 'bag-mass'],
+    figures: [...runFigures, 'feed/records-whole'],
     compute: (read) => {
       const run = ownRun(read);
       const bought = boughtOn(read, run, 'feed').filter(({ price }) => price !== null);
       if (bought.length > 0) {
         const toCome = run.until === undefined ? read.maybe('feed-to-end-cost') : 0;
         if (toCome === undefined) return undefined;
+        if (run.until !== undefined) assumeShort(read, run, bought);
         return shareByFeed(read, run, sumMoney([paidFor(read, bought), Number(toCome)]));
       }
       const price = read.maybe('feed-price');

@@ -42,14 +42,14 @@ export const keepingFacts = [
   }),
   defineFact({
     id: 'cocks-for-hatching',
-    unit: null,
+    unit: 'cock',
     needs: ['kept-in-all'],
     figures: ['kept/hens-to-a-cock'],
     compute: (read) => wholeUp(read.number('kept-in-all') / (1 + read.figure('kept/hens-to-a-cock'))),
   }),
   defineFact({
     id: 'hens-for-hatching',
-    unit: null,
+    unit: 'hen',
     needs: ['kept-in-all', 'cocks-for-hatching'],
     compute: (read) => read.number('kept-in-all') - read.number('cocks-for-hatching'),
   }),

@@ -21,8 +21,8 @@ export const liveWanted = (read: Reader, kind: string): number =>
 
 /** Age in days, inside the ages at which such birds are processed at all. The fact declares `readyNeeds` and `readyFigures`. */
 export const readyAge = (read: Reader, kind: string): number => {
-  const curve = planCurveFor(read, kind, usualSexes);
   const opens = read.figure('process/window-opens', [kind]);
+  const curve = planCurveFor(read, kind, usualSexes, opens);
   const last = read.figure('process/held-longest', [kind]);
   return firstWhere(opens, last, (age) => curve(age) >= liveWanted(read, kind)) ?? last;
 };

@@ -21,12 +21,13 @@ export const orderLimitFacts = [
     id: 'pens-take',
     unit: 'bird',
     per: 'flock',
-    needs: ['pen-area', 'pens', 'order-kind', 'wanted-carcass'],
+    needs: ['pen-area', 'order-kind', 'wanted-carcass'],
+    wants: ['pens'],
     figures: ['pasture/pen-space-least', 'room/heaviest', 'process/dressing'],
     compute: (read) => {
       const byWeight = liveWanted(read, read.text('order-kind')) / read.figure('room/heaviest');
       const each = Math.max(read.figure('pasture/pen-space-least'), byWeight);
-      return wholeDown((read.number('pen-area') * read.number('pens')) / each);
+      return wholeDown((read.number('pen-area') * Number(read.maybe('pens') ?? 1)) / each);
     },
   }),
   defineFact({

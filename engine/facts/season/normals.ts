@@ -20,32 +20,42 @@ const monthNames = [
 const midMonth = 15;
 const monthLength = 30.4;
 
-/** The twelve months' values in °C, January first, as text: the one form in which a fact holds a row. */
-const monthsFact = (id: string, setting: string, figure: string): Fact =>
+const measures = {
+  'usual-nights': { setting: 'low', figure: 'season/usual-nights' },
+  'usual-days': { setting: 'high', figure: 'season/usual-days' },
+} as const;
+
+type Measure = keyof typeof measures;
+
+/** Figures that `normalsOf` reads; a fact that uses it declares them. */
+export const normalFigures = ['season/usual-nights', 'season/usual-days'];
+
+/** What a month has been told to be, °C. */
+const toldOf = (read: Reader, measure: Measure, month: string): number | undefined =>
+  settingNumber(read, `${measures[measure].setting}-${month}`);
+
+/** For which months the keeper has told it; the others go by the table, said aloud. */
+const monthsFact = (id: Measure): Fact =>
   defineFact({
     id,
     unit: null,
     per: 'flock',
-    figures: [figure],
     compute: (read) => {
-      const usual = read.along(figure);
-      const own = monthNames.map((name) => settingNumber(read, `${setting}-${name}`));
-      if (own.some((value) => value === undefined)) read.assume(id);
-      return own.map((value, index) => value ?? usual(index + 1)).join(' ');
+      const told = monthNames.filter((name) => toldOf(read, id, name) !== undefined);
+      if (told.length < monthNames.length) read.assume(id);
+      return told.length === 0 ? 'none' : told.join(', ');
     },
   });
 
-export const normalFacts = [
-  monthsFact('usual-nights', 'low', 'season/usual-nights'),
-  monthsFact('usual-days', 'high', 'season/usual-days'),
-];
+export const normalFacts = [monthsFact('usual-nights'), monthsFact('usual-days')];
 
 /**
  * The usual night low (`usual-nights`) or day high (`usual-days`) of a date, °C, on a straight line between the middles
- * of two months. The fact needs the one it asks for.
+ * of two months. The fact needs the one it asks for, so that what is taken for granted is said, and `normalFigures`.
  */
-export const normalsOf = (read: Reader, fact: 'usual-nights' | 'usual-days'): ((day: Day) => number) => {
-  const months = read.text(fact).split(' ').map(Number);
+export const normalsOf = (read: Reader, measure: Measure): ((day: Day) => number) => {
+  const usual = read.along(measures[measure].figure);
+  const months = monthNames.map((name, index) => toldOf(read, measure, name) ?? usual(index + 1));
   const of = (month: number): number => months[(month + 12) % 12] ?? 0;
   return (day) => {
     const month = Number(day.slice(5, 7)) - 1;

@@ -65,8 +65,9 @@ export const batchRoomFacts = [
     id: 'pens-area',
     unit: 'm2',
     per: 'flock',
-    needs: ['pen-area', 'pens'],
-    compute: (read) => read.number('pen-area') * read.number('pens'),
+    needs: ['pen-area'],
+    wants: ['pens'],
+    compute: (read) => read.number('pen-area') * Number(read.maybe('pens') ?? 1),
   }),
   defineFact({
     id: 'batch-pens',

@@ -4,7 +4,7 @@ import type { Group } from '../../types.ts';
 import type { Reader } from '../define.ts';
 import { aliveOn, livedOutOn } from '../past.ts';
 import { readyAge, readyFigures, readyNeeds, usualKind } from '../planning/kind-ready.ts';
-import { normalsOf } from './normals.ts';
+import { normalFigures, normalsOf } from './normals.ts';
 
 /** What a fact must declare to use `stayOf`. */
 export const stayNeeds = [...readyNeeds, 'usual-nights'];
@@ -14,6 +14,7 @@ export const outFigures = [
   'pasture/feathered-by',
   'pasture/lowest-night',
   'season/longest-in-brooder',
+  ...normalFigures,
 ];
 export const stayFigures = [...readyFigures, ...outFigures];
 

@@ -2,7 +2,7 @@
 import { addDays, type Day, daysBetween } from '../../day.ts';
 import { defineFact, type Reader } from '../define.ts';
 import { wholeUp } from '../sums/whole.ts';
-import { normalsOf } from './normals.ts';
+import { normalFigures, normalsOf } from './normals.ts';
 import { nightFloors } from './stay.ts';
 
 /** Days from one to another, the last left out. */
@@ -27,14 +27,14 @@ const worstNight = (read: Reader): Night | undefined => {
 };
 
 const nightNeeds = ['batch-out', 'batch-process', 'usual-nights'];
-const nightFigures = ['pasture/lowest-night'];
+const nightFigures = ['pasture/lowest-night', ...normalFigures];
 
 export const batchWeatherFacts = [
   defineFact({
     id: 'batch-first-night',
     unit: 'C',
     needs: ['batch-arrives', 'usual-nights'],
-    figures: ['season/first-days'],
+    figures: ['season/first-days', ...normalFigures],
     compute: (read) => {
       const low = normalsOf(read, 'usual-nights');
       const arrives = read.text('batch-arrives');
@@ -79,7 +79,7 @@ export const batchWeatherFacts = [
     id: 'batch-heat',
     unit: 'C',
     needs: ['batch-process', 'usual-days'],
-    figures: ['season/heavy-days'],
+    figures: ['season/heavy-days', ...normalFigures],
     compute: (read) => {
       const high = normalsOf(read, 'usual-days');
       const last = read.text('batch-process');

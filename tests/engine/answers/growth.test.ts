@@ -82,7 +82,7 @@ describe('when are they ready', () => {
       rule: 'process-when/not-yet',
       when: '2026-06-26',
       cautions: [],
-      remarks: [],
+      remarks: ['process-when/by-the-weekend'],
       steps: [],
     });
     expect(
@@ -97,7 +97,7 @@ describe('when are they ready', () => {
   test('a week ahead: what to prepare', async () => {
     expect(gist(await ask('process-when', 49))).toMatchObject({
       rule: 'process-when/not-yet',
-      remarks: ['process-when/weigh-first'],
+      remarks: ['process-when/by-the-weekend', 'process-when/weigh-first'],
       steps: ['process-when/prepare'],
     });
   });

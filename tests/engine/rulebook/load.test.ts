@@ -61,6 +61,7 @@ describe('a small rulebook', () => {
       doneBy: 'out',
       givesWayTo: [],
       by: null,
+      remind: null,
     });
     expect(book.figures['out/lowest-night']).toEqual({
       id: 'out/lowest-night',
@@ -101,6 +102,7 @@ describe('a small rulebook', () => {
       ask: 'How cold will it be?',
       tell: 'low of 48 tonight',
       shown: null,
+      fixed: false,
     });
     expect(book.units.list.map(({ id, offset }) => [id, offset])).toEqual([
       ['C', 0],

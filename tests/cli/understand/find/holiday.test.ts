@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { findDays } from '../../../../cli/understand/find/day.ts';
-import { findMonth } from '../../../../cli/understand/find/month.ts';
 import { tokenise } from '../../../../cli/understand/tokens.ts';
 
 // Dates as printed in the almanacs of these years.
@@ -17,14 +16,4 @@ test.each([
 ])('on %s %s was %s and will be %s', (today, words, past, future) => {
   const [day] = findDays(tokenise(words), today, false);
   expect([day?.past, day?.future]).toEqual([past, future]);
-});
-
-test.each([
-  ['why not april', 'april'],
-  ['could I start in may', 'may'],
-  ['may I start now', null],
-  ['march them to the pen', null],
-  ['anything in december', 'december'],
-])('%s names %s', (words, month) => {
-  expect(findMonth(tokenise(words))).toBe(month);
 });
