@@ -73,7 +73,8 @@ const weighIdeas = (
     const weight = topic.ideas[idea];
     if (weight !== undefined) return weight === 0 ? [] : [{ idea, words, weight }];
     if (idea.startsWith('never-')) return [{ idea: `outside: ${idea}`, words, weight: -part.never }];
-    const isClaimed = lexicon.claimed[topic.family].has(idea);
+    // the name of a setting (pen, freezer, bag) is a thing of the place, which any question may mention
+    const isClaimed = lexicon.claimed[topic.family].has(idea) || idea === 'setting';
     return isClaimed ? [] : [{ idea: `outside: ${idea}`, words, weight: -part.unexplained }];
   });
 

@@ -9,6 +9,7 @@ import { chicksToComeFacts } from './chicks-to-come.ts';
 import type { Fact } from './define.ts';
 import { feedFacts } from './feed/index.ts';
 import { feedStockFacts } from './feed-stock/index.ts';
+import { freeBirdFacts } from './free-birds.ts';
 import { freezerStockFacts } from './freezer-stock.ts';
 import { goingOutFacts } from './going-out.ts';
 import { groundFacts } from './ground/index.ts';
@@ -81,6 +82,7 @@ const list: readonly Fact[] = [
   ...moneyFacts,
   ...freezerStockFacts,
   ...shareFacts,
+  ...freeBirdFacts,
   ...sellingFacts,
 ];
 

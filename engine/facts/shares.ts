@@ -1,10 +1,9 @@
-/** Who was promised birds, who has them, who owes for them, and how many are free to promise. */
+/** Who was promised birds, who has them, and who owes for them. */
 import type { Share } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
 import { asCounted } from './named-list.ts';
 import { settingNumber } from './setting.ts';
 import { partMoney, sumMoney, timesMoney } from './sums/exact-money.ts';
-import { chanceOfAtLeast, type Lot, surelyLeft } from './sums/survivors.ts';
 
 const same = (one: string, other: string): boolean => one.trim().toLowerCase() === other.trim().toLowerCase();
 
@@ -46,15 +45,6 @@ const listOf = (read: Reader, of: (shares: readonly Share[]) => number): string 
         .filter(([, count]) => count > 0),
     ),
   );
-
-/** Birds alive that may be promised, with the losses still to come. */
-const lotsAlive = (read: Reader): readonly Lot[] => {
-  const losses = read.each('loss-to-come');
-  return read.each('birds-for-table').map(({ value }, index) => ({
-    count: Number(value ?? 0),
-    loss: Number(losses[index]?.value ?? 0),
-  }));
-};
 
 export const shareFacts = [
   defineFact({ id: 'who-asked', unit: null, per: 'flock', compute: () => '' }),
@@ -190,43 +180,5 @@ export const shareFacts = [
       const price = read.maybe('share-price');
       return price === undefined ? undefined : timesMoney(Number(price), read.number('birds-unpaid'));
     },
-  }),
-  defineFact({
-    id: 'birds-alive-for-table',
-    unit: 'bird',
-    per: 'flock',
-    each: ['birds-for-table'],
-    compute: (read) => read.each('birds-for-table').reduce((sum, { value }) => sum + Number(value ?? 0), 0),
-  }),
-  defineFact({
-    id: 'birds-to-count-on',
-    unit: 'bird',
-    per: 'flock',
-    needs: ['freezer-left', 'certainty'],
-    each: ['birds-for-table', 'loss-to-come'],
-    compute: (read) => read.number('freezer-left') + surelyLeft(lotsAlive(read), read.number('certainty')),
-  }),
-  defineFact({
-    id: 'free-birds',
-    unit: 'bird',
-    per: 'flock',
-    needs: ['birds-to-count-on', 'promised'],
-    compute: (read) => Math.max(0, read.number('birds-to-count-on') - read.number('promised')),
-  }),
-  defineFact({
-    id: 'short-of-promises',
-    unit: 'bird',
-    per: 'flock',
-    needs: ['birds-to-count-on', 'promised'],
-    compute: (read) => Math.max(0, read.number('promised') - read.number('birds-to-count-on')),
-  }),
-  defineFact({
-    id: 'promises-chance',
-    unit: 'ratio',
-    per: 'flock',
-    needs: ['freezer-left', 'promised'],
-    each: ['birds-for-table', 'loss-to-come'],
-    compute: (read) =>
-      chanceOfAtLeast(lotsAlive(read), read.number('promised') - read.number('freezer-left')),
   }),
 ];

@@ -2,7 +2,7 @@
 import type { NumberSpan } from '../spans.ts';
 import { pickGroup } from './group.ts';
 import { readWeights } from './mass.ts';
-import { type Build, known, lacking, numbers, says, type Told } from './told.ts';
+import { type Build, known, lacking, numbers, says, type Told, written } from './told.ts';
 
 const countWords = new Set(['bird', 'chick', 'chicken', 'of', 'white', 'red', 'them']);
 
@@ -19,10 +19,29 @@ const headCount = (told: Told): NumberSpan | null => {
   return rest.length > 0 && rest.length === first.value ? first : null;
 };
 
+const totals = ['in all', 'total', 'altogether', 'all together', 'together', 'all told', 'combined', 'in sum'];
+
+/** What all of them weigh together, shared out among them: the ledger holds a mean. */
+const shareOut = (total: string, heads: number): { mean: string; assumed: readonly string[] } => {
+  const [value = '', unit = ''] = total.split(' ');
+  const mean = written(Math.round((Number(value) / heads) * 1000) / 1000, unit);
+  return { mean, assumed: [`taking ${total} over ${heads} birds as ${mean} each`] };
+};
+
 export const buildWeigh: Build = (told) => {
   const picked = pickGroup(told, () => true);
   const head = headCount(told);
   const { weights, assumed } = readWeights(told, head === null ? [] : [head]);
+  const [only, second] = weights;
+  if (head !== null && head.value > 1 && only !== undefined && second === undefined && says(told, ...totals)) {
+    const shared = shareOut(only, head.value);
+    const fields = { group: picked.group, mean: shared.mean, count: head.value };
+    return {
+      fields: known(fields),
+      missing: lacking(fields, 'group'),
+      assumed: [...picked.assumed, ...assumed, ...shared.assumed],
+    };
+  }
   const isMean =
     says(told, 'average', 'averaged', 'averaging', 'averages', 'mean', 'on average', 'apiece', 'each') &&
     weights.length === 1;

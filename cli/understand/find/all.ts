@@ -38,7 +38,7 @@ export const findAll = (tokens: readonly Token[], grounds: Grounds): Line => {
   const quantities = findQuantities(tokens, numbers, grounds.units, grounds.system);
   const groups = findGroups(tokens, grounds.groups, grounds.namings);
   const isName = (at: number): boolean => groups.some((span) => span.from <= at && at < span.to);
-  const spans = dropOverlaps([
+  const found: readonly Span[] = [
     ...numbers,
     ...quantities,
     ...groups,
@@ -49,8 +49,8 @@ export const findAll = (tokens: readonly Token[], grounds: Grounds): Line => {
     ...findAges(tokens, numbers, quantities),
     ...findTimes(tokens, numbers),
     ...findTerms(grounds.index, tokens, isName),
-  ]);
-  return { tokens, spans };
+  ];
+  return { tokens, spans: dropOverlaps(found, tokens) };
 };
 
 /** The keeper's own words under a stretch of tokens. */

@@ -1,6 +1,6 @@
 /** How cold nights and how hot days usually are through the year: the keeper's own months, else those of a temperate place. */
 import type { Day } from '../../day.ts';
-import { defineFact, type Fact, type Reader } from '../define.ts';
+import { defineFact, type Reader } from '../define.ts';
 import { settingNumber } from '../setting.ts';
 
 const monthNames = [
@@ -34,20 +34,33 @@ export const normalFigures = ['season/usual-nights', 'season/usual-days'];
 const toldOf = (read: Reader, measure: Measure, month: string): number | undefined =>
   settingNumber(read, `${measures[measure].setting}-${month}`);
 
-/** For which months the keeper has told it; the others go by the table, said aloud. */
-const monthsFact = (id: Measure): Fact =>
+/** The months that have been told. */
+const monthsTold = (read: Reader, measure: Measure): readonly string[] =>
+  monthNames.filter((name) => toldOf(read, measure, name) !== undefined);
+
+/** For which months the keeper has told their nights and days; the others go by the table, said aloud. */
+export const normalFacts = [
   defineFact({
-    id,
+    id: 'usual-nights',
     unit: null,
     per: 'flock',
     compute: (read) => {
-      const told = monthNames.filter((name) => toldOf(read, id, name) !== undefined);
-      if (told.length < monthNames.length) read.assume(id);
-      return told.length === 0 ? 'none' : told.join(', ');
+      const told = monthsTold(read, 'usual-nights');
+      if (told.length < monthNames.length) read.assume('usual-nights');
+      return told.join(', ') || 'none';
     },
-  });
-
-export const normalFacts = [monthsFact('usual-nights'), monthsFact('usual-days')];
+  }),
+  defineFact({
+    id: 'usual-days',
+    unit: null,
+    per: 'flock',
+    compute: (read) => {
+      const told = monthsTold(read, 'usual-days');
+      if (told.length < monthNames.length) read.assume('usual-days');
+      return told.join(', ') || 'none';
+    },
+  }),
+];
 
 /**
  * The usual night low (`usual-nights`) or day high (`usual-days`) of a date, °C, on a straight line between the middles

@@ -53,12 +53,17 @@ describe('a batch that is done', () => {
     expect(Number(money(state(), 'cost-per-weight'))).toBeCloseTo(465.05 / 80, 12);
   });
 
-  test('says what is not counted, and nothing that does not matter', () => {
+  test('says what is not counted and what was taken for granted', () => {
     const workings = workOut(state());
     workings.step('projected', null);
     workings.step('spent', null);
     const assumed = workings.steps().flatMap((step) => step.assumed.map(({ id }) => id));
-    expect([...new Set(assumed)].sort()).toEqual(['heat-not-counted', 'own-time-not-counted']);
+    expect([...new Set(assumed)].sort()).toEqual([
+      'feed-as-bought',
+      'grows-as-planned',
+      'heat-not-counted',
+      'own-time-not-counted',
+    ]);
   });
 
   test('counts the lamps at the price of electricity: 20 days, 2 lamps of 250 W, 240 kWh', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { defineFact } from '../../../../engine/facts/define.ts';
-import { normalFacts, normalsOf } from '../../../../engine/facts/season/normals.ts';
+import { normalFacts, normalFigures, normalsOf } from '../../../../engine/facts/season/normals.ts';
 import { openWorkings } from '../../../../engine/facts/workings.ts';
 import { settingsOf } from '../../../helpers/settings-of.ts';
 import { stateOf } from '../../../helpers/state-of.ts';
@@ -13,6 +13,7 @@ const nightOf = (day: string, settings: Readonly<Record<string, number>> = {}) =
     unit: 'C',
     per: 'flock',
     needs: ['usual-nights'],
+    figures: normalFigures,
     compute: (read) => normalsOf(read, 'usual-nights')(day),
   });
   const facts = new Map([...normalFacts, probe].map((fact) => [fact.id, fact]));
