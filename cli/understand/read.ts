@@ -140,7 +140,7 @@ export const readRecord = (
     slots: readSlots(words, line, 'tell'),
     mentions: mentionsIn(line),
     supposing: [],
-    entries: drafts.map((each) => each.draft),
+    entries: drafts.flatMap((each) => [each.draft, ...each.also]),
     assumed: [...new Set(drafts.flatMap((each) => each.assumed))],
   };
 };

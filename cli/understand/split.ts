@@ -84,6 +84,21 @@ const partOf: readonly (readonly [string, string])[] = [
   ['note', 'sign'],
 ];
 
+const namesDay = (line: Line): boolean => spansOf(line.spans, 'day').length > 0;
+
+/** A low and a high told apart, of which only one says the day, are the weather of that day; a night gone by is its own. */
+const isOneWeather = (last: Piece, next: Clause, read: ReadClause, about: About): boolean => {
+  const before = read(last.text).line;
+  const isPast = spansOf(before.spans, 'day').some((day) => day.plain && day.past < about.today);
+  if (isPast || (namesDay(before) && namesDay(next.line))) return false;
+  const [one, other] = [last.text, next.words].map(
+    (words) => tell('weather', words, read(words).line, about, null)?.draft.fields ?? {},
+  );
+  return !['low', 'high', 'rain', 'wind'].some(
+    (field) => one?.[field] !== undefined && other?.[field] !== undefined,
+  );
+};
+
 /** Joins what cannot stand by itself to the piece before. */
 const gather = (texts: readonly string[], read: ReadClause, about: About): readonly Piece[] | null => {
   const pieces: Piece[] = [];
@@ -91,7 +106,10 @@ const gather = (texts: readonly string[], read: ReadClause, about: About): reado
     const clause = read(text);
     const kind = ownKind(clause, about);
     const last = pieces.at(-1);
-    const isNew = kind !== null && !partOf.some(([whole, each]) => whole === last?.kind && each === kind);
+    const isPart =
+      partOf.some(([whole, each]) => whole === last?.kind && each === kind) ||
+      (kind === 'weather' && last?.kind === 'weather' && isOneWeather(last, clause, read, about));
+    const isNew = kind !== null && !isPart;
     if (last !== undefined && !isNew && isElliptic(clause) && groupsIn(read(last.text).line).length === 1) {
       pieces.push({ kind: last.kind, text });
     } else if (isNew) pieces.push({ kind, text });

@@ -10,6 +10,8 @@ import type { About, Draft } from './types.ts';
 /** A draft with what was taken for granted in making it. */
 export interface ToldDraft {
   readonly draft: Draft;
+  /** Further whole records that the same words tell. */
+  readonly also: readonly Draft[];
   readonly assumed: readonly string[];
 }
 
@@ -17,6 +19,7 @@ const aheadWords = new Set([
   'forecast',
   'supposed',
   'going',
+  'expect',
   'expected',
   'expecting',
   'will',
@@ -70,17 +73,14 @@ export const tell = (
   const days = namesDay(words, line, about);
   const told: Told = { words, line, days, about, carried: before?.groups ?? [] };
   const built = build(told);
-  if (built.keepsDay === true) {
-    return {
-      draft: { kind, on: about.today, fields: built.fields, missing: built.missing },
-      assumed: built.assumed,
-    };
-  }
+  const draftsOn = (on: Day, assumed: readonly string[]): ToldDraft => ({
+    draft: { kind, on, fields: built.fields, missing: built.missing },
+    also: (built.also ?? []).map((fields) => ({ kind, on, fields, missing: [] })),
+    assumed: [...assumed, ...built.assumed],
+  });
+  if (built.keepsDay === true) return draftsOn(about.today, []);
   const said = days.on ?? days.since ?? before?.on ?? about.today;
   // only weather can be told ahead; a day to come in another record stands in its fields
   const on = said > about.today && kind !== 'weather' ? about.today : said;
-  return {
-    draft: { kind, on, fields: built.fields, missing: built.missing },
-    assumed: [...days.assumed, ...built.assumed],
-  };
+  return draftsOn(on, days.assumed);
 };

@@ -1,6 +1,6 @@
 /** A setting of the place, from words: which one, and its value read by its own dimension. */
 import { nameDay } from '../find/calendar.ts';
-import { spansOf, type TermSpan } from '../spans.ts';
+import { type NumberSpan, type Span, spansOf, type TermSpan } from '../spans.ts';
 import { ownUnit } from './mass.ts';
 import {
   type Build,
@@ -73,8 +73,14 @@ const textIn = (told: Told, term: TermSpan): Value => {
     : { value: told.words.slice(first.start, last.end), assumed: [] };
 };
 
-const countIn = (told: Told): Value => {
-  const bare = numbers(told).find((span) => Number.isInteger(span.value));
+/** The count right before the setting's words, or else the first: `2 lamps of 250 watts`. */
+const countOf = (told: Told, term: TermSpan): NumberSpan | undefined => {
+  const whole = numbers(told).filter((span) => Number.isInteger(span.value));
+  return whole.find((span) => span.to === term.from) ?? whole[0];
+};
+
+const countIn = (told: Told, term: TermSpan): Value => {
+  const bare = countOf(told, term);
   return bare === undefined ? none : { value: String(bare.value), assumed: [] };
 };
 
@@ -112,39 +118,61 @@ const readAs = (told: Told, term: TermSpan): Value => {
   return readers[dimension]?.(told, term) ?? quantityIn(told, dimension);
 };
 
-/** Whether a value was said outright in the setting's own dimension, and not only as a bare number. */
-const isOutright = (told: Told, term: TermSpan): boolean => {
+/** The value said outright in the setting's own dimension, and not only as a bare number. */
+const outright = (told: Told, term: TermSpan): Span | undefined => {
   const dimension = told.about.book.words.settings[term.id]?.dimension ?? 'text';
+  const { spans } = told.line;
   if (dimension === 'size' || dimension === 'area')
-    return spansOf(told.line.spans, 'size').length > 0 || quantities(told, 'area').length > 0;
-  if (dimension === 'money') return spansOf(told.line.spans, 'money').length > 0;
-  if (dimension === 'day' || dimension === 'clock')
-    return spansOf(told.line.spans, dimension === 'day' ? 'day' : 'time').length > 0;
-  return dimension === 'count' ? numbers(told).length > 0 : quantities(told, dimension).length > 0;
+    return spansOf(spans, 'size')[0] ?? (dimension === 'area' ? quantities(told, 'area')[0] : undefined);
+  if (dimension === 'money') return spansOf(spans, 'money')[0];
+  if (dimension === 'day') return spansOf(spans, 'day')[0];
+  if (dimension === 'clock') return spansOf(spans, 'time')[0];
+  return dimension === 'count' ? countOf(told, term) : quantities(told, dimension)[0];
 };
 
 /** The setting that fits the value said: outright first, then right behind the number, then any value, then the longest words. */
-const chooseTerm = (told: Told): TermSpan | null => {
+const rankTerms = (told: Told): readonly TermSpan[] => {
   const rank = (term: TermSpan): number =>
-    (isOutright(told, term) ? 100 : 0) +
+    (outright(told, term) === undefined ? 0 : 100) +
     (numbers(told).some((number) => number.to === term.from) ? 20 : 0) +
     (readAs(told, term).value === null ? 0 : 10) +
     (term.to - term.from);
-  return (
-    [...terms(told, 'setting')].sort((one, other) => rank(other) - rank(one) || one.from - other.from)[0] ??
-    null
-  );
+  return [...terms(told, 'setting')].sort((one, other) => rank(other) - rank(one) || one.from - other.from);
+};
+
+interface Chosen {
+  readonly term: TermSpan;
+  readonly read: Value;
+}
+
+/** Further settings, each with a value said outright that no other has taken: `two 3 gallon waterers`. */
+const chooseOthers = (told: Told, first: TermSpan, ranked: readonly TermSpan[]): readonly Chosen[] => {
+  const taken: (Span | undefined)[] = [outright(told, first)];
+  if (taken[0] === undefined) return [];
+  const chosen: Chosen[] = [];
+  const ids = new Set([first.id]);
+  for (const term of ranked) {
+    const value = outright(told, term);
+    if (ids.has(term.id) || value === undefined || taken.includes(value)) continue;
+    ids.add(term.id);
+    taken.push(value);
+    chosen.push({ term, read: readAs(told, term) });
+  }
+  return chosen.filter(({ read }) => read.value !== null);
 };
 
 export const buildSetting: Build = (told) => {
-  const term = chooseTerm(told);
+  const ranked = rankTerms(told);
+  const [term = null] = ranked;
   const read = term === null ? none : readAs(told, term);
+  const others = term === null ? [] : chooseOthers(told, term, ranked);
   const fields = { what: term?.id ?? null, value: read.value };
-  const dimension = told.about.book.words.settings[term?.id ?? '']?.dimension;
+  const isOfDay = ({ id }: TermSpan): boolean => told.about.book.words.settings[id]?.dimension === 'day';
   return {
     fields: known(fields),
     missing: lacking(fields, 'what', 'value'),
-    assumed: read.assumed,
-    keepsDay: dimension === 'day',
+    assumed: [read, ...others.map((each) => each.read)].flatMap((each) => each.assumed),
+    keepsDay: [...(term === null ? [] : [term]), ...others.map((each) => each.term)].some(isOfDay),
+    also: others.map((each) => ({ what: each.term.id, value: each.read.value })),
   };
 };

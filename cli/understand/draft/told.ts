@@ -22,6 +22,8 @@ export interface Built {
   readonly assumed: readonly string[];
   /** True when a day in the words is the value of a field, and not the day of the record. */
   readonly keepsDay?: boolean;
+  /** Further whole records of the same kind and day that the same words tell: two settings in one clause. */
+  readonly also?: readonly Readonly<Record<string, unknown>>[];
 }
 
 export type Build = (told: Told) => Built;

@@ -6,4 +6,11 @@ import { iceFacts } from './ice.ts';
 import { timeFacts } from './times.ts';
 import { workFacts } from './work.ts';
 
-export const processDayFacts = [...askedFacts, ...dayFacts, ...heatFacts, ...workFacts, ...timeFacts, ...iceFacts];
+export const processDayFacts = [
+  ...askedFacts,
+  ...dayFacts,
+  ...heatFacts,
+  ...workFacts,
+  ...timeFacts,
+  ...iceFacts,
+];
