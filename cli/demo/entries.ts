@@ -57,8 +57,10 @@ const forecast = (ago: number, low: number, high: number, rain: number): DemoEnt
 export const demoEntries: readonly DemoEntry[] = [
   ...settings,
   { ago: 31, kind: 'buy', what: 'feed', ration: 'starter', bags: '3 bag', amount: '150 lb', price: '60.00' },
+  { ago: 30, kind: 'buy', what: 'chicks', count: 50, price: '127.50' },
   { ago: 30, kind: 'arrive', group: 'whites', count: 51, dead: 1, bird: 'fast', hatched: 32 },
   { ago: 28, kind: 'loss', group: 'whites', count: 1, cause: 'unknown' },
+  { ago: 20, kind: 'buy', what: 'chicks', count: 25, price: '81.25' },
   { ago: 20, kind: 'arrive', group: 'reds', count: 26, bird: 'slow', hatched: 22 },
   { ago: 18, kind: 'weigh', group: 'whites', weights: ['0.9 lb', '0.8 lb', '1.0 lb', '0.9 lb', '0.9 lb'] },
   { ago: 15, kind: 'buy', what: 'feed', ration: 'grower', bags: '5 bag', amount: '250 lb', price: '97.50' },

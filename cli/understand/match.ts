@@ -15,13 +15,13 @@ export interface Match {
 
 /** How the parts are weighed against one another; set by trying on labelled lines, and no knowledge of the trade. */
 export const part = {
-  likeness: 0.36,
+  likeness: 0.42,
   /** Share of the likeness that a word which only holds the sentence together keeps. */
   small: 0.6,
   /** Against records, for each step that a line looks asked; against questions, for each that it looks told. */
   asked: 2.2,
   told: 1.5,
-  unexplained: 2.2,
+  unexplained: 1.5,
   /** The same for ideas that this program is not about at all, whatever else a line says. */
   never: 8,
   /** Against a topic, for nearness to a line that must not be taken for it, from `notFrom` on. */
