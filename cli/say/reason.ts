@@ -25,7 +25,7 @@ export const saySource = (speech: Speech, id: string): string => {
     case 'memory':
       return `${source.author}, from memory`;
     case 'derived':
-      return `${source.title}, worked out`;
+      return 'worked out';
     default:
       return `${source.author}, ${source.year}`;
   }

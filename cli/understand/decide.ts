@@ -5,7 +5,15 @@ import type { Match } from './match.ts';
  * Set by trying on labelled lines: higher asks back more often and is wrong less often. Wording alone has to be surer than
  * wording with an idea behind it that the topic is about, and not one that only goes along with it.
  */
-export const bounds = { sure: 2.2, sureByWording: 4, carries: 1, lead: 0.8, choice: 1.2, near: 2.6, choices: 3 };
+export const bounds = {
+  sure: 2.2,
+  sureByWording: 4,
+  carries: 1,
+  lead: 0.8,
+  choice: 1.2,
+  near: 2.6,
+  choices: 3,
+};
 
 export interface Decision {
   readonly taken: readonly Match[];

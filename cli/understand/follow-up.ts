@@ -28,7 +28,7 @@ const bare = new Set(
   ),
 );
 
-const weights = { lead: 3, tail: 2.2, onlySlots: 3, unexplained: 1.6, longest: 9 };
+const weights = { lead: 3.3, tail: 2.4, onlySlots: 3.4, unexplained: 1.6, longest: 9 };
 
 /** The topic of the last turn as a match for this line, or null when the line stands by itself. */
 export const followUp = (line: Line, before: Heard | null, lexicon: Lexicon): Match | null => {

@@ -9,7 +9,9 @@ const leadIns = new Set(
 );
 const questionWords = new Set('what when how which why who whom whose where'.split(' '));
 const auxiliaries = new Set(
-  'is are am was were do does did can could should would will shall may might must has have had'.split(' '),
+  'is are am was were do does did can could should would will shall may might must ought has have had'.split(
+    ' ',
+  ),
 );
 const subjects = new Set(
   'i we you they it he she the my our this that these those there anyone anybody any someone all both'.split(

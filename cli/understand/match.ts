@@ -15,7 +15,7 @@ export interface Match {
 
 /** How the parts are weighed against one another; set by trying on labelled lines, and no knowledge of the trade. */
 export const part = {
-  likeness: 0.42,
+  likeness: 0.4,
   /** Share of the likeness that a word which only holds the sentence together keeps. */
   small: 0.6,
   /** Against records, for each step that a line looks asked; against questions, for each that it looks told. */

@@ -16,9 +16,10 @@ const score = (voice: string) => {
 
 // The levels are those reached, a little rounded down; raise them when a voice is understood better.
 test.each([
-  ['smallholder', 0.7, 0.8, 0.08],
-  ['newcomer', 0.8, 0.92, 0.05],
-  ['nurse', 0.85, 0.92, 0.04],
+  ['smallholder', 0.73, 0.84, 0.07],
+  ['newcomer', 0.79, 0.95, 0.05],
+  ['nurse', 0.86, 0.97, 0.02],
+  ['incomer', 0.76, 0.9, 0.05],
 ])('a voice that nothing was tuned on: %s', (voice, right, reached, wrong) => {
   const level = score(voice);
   expect(level.right).toBeGreaterThanOrEqual(right);
@@ -27,8 +28,8 @@ test.each([
 });
 
 test.each([
-  ['foreman', 0.8, 0.9, 0.06],
-  ['teenager', 0.9, 0.95, 0.04],
+  ['foreman', 0.82, 0.95, 0.03],
+  ['teenager', 0.91, 0.97, 0.02],
 ])('a voice of the workbench: %s', (voice, right, reached, wrong) => {
   const level = score(voice);
   expect(level.right).toBeGreaterThanOrEqual(right);

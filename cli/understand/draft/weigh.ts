@@ -19,7 +19,16 @@ const headCount = (told: Told): NumberSpan | null => {
   return rest.length > 0 && rest.length === first.value ? first : null;
 };
 
-const totals = ['in all', 'total', 'altogether', 'all together', 'together', 'all told', 'combined', 'in sum'];
+const totals = [
+  'in all',
+  'total',
+  'altogether',
+  'all together',
+  'together',
+  'all told',
+  'combined',
+  'in sum',
+];
 
 /** What all of them weigh together, shared out among them: the ledger holds a mean. */
 const shareOut = (total: string, heads: number): { mean: string; assumed: readonly string[] } => {
@@ -33,7 +42,13 @@ export const buildWeigh: Build = (told) => {
   const head = headCount(told);
   const { weights, assumed } = readWeights(told, head === null ? [] : [head]);
   const [only, second] = weights;
-  if (head !== null && head.value > 1 && only !== undefined && second === undefined && says(told, ...totals)) {
+  if (
+    head !== null &&
+    head.value > 1 &&
+    only !== undefined &&
+    second === undefined &&
+    says(told, ...totals)
+  ) {
     const shared = shareOut(only, head.value);
     const fields = { group: picked.group, mean: shared.mean, count: head.value };
     return {

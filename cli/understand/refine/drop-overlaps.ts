@@ -35,7 +35,5 @@ export const dropOverlaps = (spans: readonly Span[], tokens: readonly Token[]): 
   const terms = spansOf(spans, 'term').filter(
     (term) => !dates.some((date) => date.from <= term.from && term.to <= date.to),
   );
-  return [...kept, ...terms].sort(
-    (one, other) => one.from - other.from || other.to - one.to,
-  );
+  return [...kept, ...terms].sort((one, other) => one.from - other.from || other.to - one.to);
 };

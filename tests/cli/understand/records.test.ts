@@ -16,6 +16,7 @@ const draftsOf = (words: string) => {
 
 const today = '2026-05-14';
 const lastNight = '2026-05-13';
+const tomorrow = '2026-05-15';
 
 test.each([
   [
@@ -32,6 +33,56 @@ test.each([
   ['gave the reds two buckets', [{ kind: 'feed', on: today, group: 'reds', missing: ['amount'] }]],
   ['low of 38 tonight', [{ kind: 'weather', on: today, low: '38 F', forecast: true }]],
   ['it was 46 last night', [{ kind: 'weather', on: lastNight, low: '46 F' }]],
+  [
+    'high of 79 tomorrow, low of 66',
+    [{ kind: 'weather', on: tomorrow, low: '66 F', high: '79 F', forecast: true }],
+  ],
+  [
+    '46 last night, high of 80',
+    [
+      { kind: 'weather', on: lastNight, low: '46 F' },
+      { kind: 'weather', on: today, high: '80 F' },
+    ],
+  ],
+  [
+    'weighed 10 whites, 42 lb in all',
+    [{ kind: 'weigh', on: today, group: 'whites', mean: '4.2 lb', count: 10 }],
+  ],
+  [
+    'heat off for the whites since may 4',
+    [
+      {
+        kind: 'sign',
+        on: '2026-05-04',
+        sign: 'heat-off',
+        group: 'whites',
+        words: 'heat off for the whites since may 4',
+      },
+    ],
+  ],
+  ['the pen is not covered', [{ kind: 'setting', on: today, what: 'pen-cover', value: 'no' }]],
+  ['we are five people', [{ kind: 'setting', on: today, what: 'eaters', value: '5' }]],
+  [
+    'two 3 gallon waterers',
+    [
+      { kind: 'setting', on: today, what: 'drinker-size', value: '3 gal' },
+      { kind: 'setting', on: today, what: 'drinkers', value: '2' },
+    ],
+  ],
+  [
+    'we expect 50 chicks on Monday',
+    [
+      { kind: 'setting', on: today, what: 'chicks-coming', value: '50' },
+      { kind: 'setting', on: today, what: 'chicks-on', value: '2026-05-18' },
+    ],
+  ],
+  [
+    'we have 2 lamps of 250 watts',
+    [
+      { kind: 'setting', on: today, what: 'lamps', value: '2' },
+      { kind: 'setting', on: today, what: 'lamp-watts', value: '250' },
+    ],
+  ],
   ['high 75 low 50', [{ kind: 'weather', on: today, high: '75 F', low: '50 F' }]],
   ['it rained 12 mm', [{ kind: 'weather', on: today, rain: '12 mm' }]],
   [
@@ -132,31 +183,6 @@ test.each([
   ['note the gate hinge needs oil', [{ kind: 'note', on: today, words: 'the gate hinge needs oil' }]],
 ])('%s', (words, drafts) => {
   expect(draftsOf(words)).toEqual(drafts);
-});
-
-test('several things told in one breath become several drafts', () => {
-  expect(draftsOf('fed the whites 10 lb and the reds 8, moved the pen and it was 46 last night')).toEqual([
-    { kind: 'feed', on: today, group: 'whites', amount: '10 lb' },
-    { kind: 'feed', on: today, group: 'reds', amount: '8 lb' },
-    { kind: 'move', on: today, group: 'reds' },
-    { kind: 'weather', on: lastNight, low: '46 F' },
-  ]);
-  expect(draftsOf('lost 2 reds and 1 white to a hawk')).toEqual([
-    { kind: 'loss', on: today, group: 'reds', count: 2, cause: 'hawk' },
-    { kind: 'loss', on: today, group: 'whites', count: 1, cause: 'hawk' },
-  ]);
-});
-
-test('a day said once goes for the whole breath, a night only for the weather', () => {
-  expect(draftsOf('yesterday I fed the whites 10 lb and moved the pen')?.map((each) => each.on)).toEqual([
-    lastNight,
-    lastNight,
-  ]);
-  expect(draftsOf('46 last night, fed the whites 10 lb and moved the pen')?.map((each) => each.on)).toEqual([
-    lastNight,
-    today,
-    today,
-  ]);
 });
 
 test('what was taken for granted is said aloud', () => {
