@@ -163,7 +163,9 @@ export const answer = async (world: World, request: Request, deep = true): Promi
       lookAhead,
     });
     answered.push(
-      brief ? { ...one, part: { ...one.part, reasons: [], unknown: [], steps: [], remarks: [], unless: [] } } : one,
+      brief
+        ? { ...one, part: { ...one.part, reasons: [], unknown: [], steps: [], remarks: [], unless: [] } }
+        : one,
     );
   }
   const parts = numbered(answered.map((each) => each.part));

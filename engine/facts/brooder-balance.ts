@@ -96,8 +96,10 @@ export const brooderBalanceFacts = [
     compute: (read) => {
       const needed = read.number('floor-needed');
       const floor = read.maybe('brooder-floor');
-      if (needed <= 0) return undefined;
-      if (typeof floor === 'number') return (floor * needed) / read.number('floor-needed-in-all');
+      // On the day of the hatch a group that has not arrived yet has no part of the floor.
+      const inAll = read.number('floor-needed-in-all');
+      if (needed <= 0 || inAll <= 0) return undefined;
+      if (typeof floor === 'number') return (floor * needed) / inAll;
       read.assume('brooder-as-large-as-needed', { floor: { value: needed, unit: 'm2' } });
       return needed;
     },

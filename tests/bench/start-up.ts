@@ -31,7 +31,9 @@ const firstFrame = (): Promise<number> =>
 const bareFrame = (): Promise<number> =>
   new Promise((resolve) => {
     const from = performance.now();
-    const chat = spawn('script', ['-qec', `stty rows 30 cols 80; exec ${node} -e 0`, '/dev/null'], { env: quiet.env });
+    const chat = spawn('script', ['-qec', `stty rows 30 cols 80; exec ${node} -e 0`, '/dev/null'], {
+      env: quiet.env,
+    });
     chat.on('exit', () => resolve(performance.now() - from));
   });
 

@@ -4,7 +4,7 @@ import { inForce } from '../../engine/rulebook/figures.ts';
 import { rulebook } from '../helpers/rulebook-of.ts';
 
 const { book } = rulebook();
-const valueOf = (id: string): unknown => {
+const figureValue = (id: string): unknown => {
   const figure = book.figures[id];
   return figure === undefined ? undefined : inForce(figure, '2026-11-25').value;
 };
@@ -13,7 +13,7 @@ const saysOf = (rule: string): string => book.rules[rule]?.says ?? '';
 describe('bird flu', () => {
   // Michigan MDARD by way of Michigan State University Extension (read): two or more birds die within a 24-hour period.
   test('two dead within 24 hours, with others sick, are enough to call', () => {
-    expect(valueOf('health/telephone-deaths')).toBe(2);
+    expect(figureValue('health/telephone-deaths')).toBe(2);
     expect(book.figures['health/telephone-deaths']?.unit).toBe('bird');
   });
 
@@ -29,7 +29,7 @@ describe('bird flu', () => {
     ['diarrhea', 'diarrhea'],
     ['gasping', 'gasping'],
   ])('%s is on the list', (_, sign) => {
-    expect(valueOf('health/reportable-sign')).toHaveProperty(sign, 1);
+    expect(figureValue('health/reportable-sign')).toHaveProperty(sign, 1);
   });
 
   // Cornell Cooperative Extension and the City of Gloucester, Massachusetts, print the same number (read).
@@ -44,24 +44,24 @@ describe('bird flu', () => {
 
 // Own judgement after veterinary texts, from memory: more than 3 % dead in 24 hours or 5 % in a week.
 test('a vet hears of it above 3 % in a day or 5 % in a week', () => {
-  expect(valueOf('health/vet-day-share')).toBe(3);
-  expect(valueOf('health/vet-week-share')).toBe(5);
+  expect(figureValue('health/vet-day-share')).toBe(3);
+  expect(figureValue('health/vet-week-share')).toBe(5);
 });
 
 // From memory: coccidiosis is typically seen from 3 to 6 weeks; a pasted vent in the first days.
 test('ages of the usual troubles', () => {
-  expect([valueOf('health/gut-from'), valueOf('health/gut-until')]).toEqual([3, 6]);
-  expect(valueOf('health/pasted-until')).toBe(10);
+  expect([figureValue('health/gut-from'), figureValue('health/gut-until')]).toEqual([3, 6]);
+  expect(figureValue('health/pasted-until')).toBe(10);
 });
 
 // UMaine bulletin 2214 (read): fast birds past 8 weeks go lame and die of heat and heart.
 test('legs and hearts of fast birds give out past eight weeks', () => {
-  expect(valueOf('health/legs-from')).toBe(8);
+  expect(figureValue('health/legs-from')).toBe(8);
 });
 
 // Migratory Bird Treaty Act, 16 U.S.C. 703 to 712; eagles also 16 U.S.C. 668 (law text, quoted in pages that were read).
 test('birds of prey are protected, and no advice harms them', () => {
-  expect(valueOf('hunters/protected')).toEqual({ hawk: 1, owl: 1, eagle: 1, other: 0 });
+  expect(figureValue('hunters/protected')).toEqual({ hawk: 1, owl: 1, eagle: 1, other: 0 });
   expect(saysOf('predators/birds-of-prey')).toContain('16 U.S.C. 703 to 712, eagles also 668');
 });
 
@@ -73,9 +73,9 @@ test.each([
   ['gone-without-trace', ['coyote', 'fox', 'hawk']],
 ])('%s speaks for those that the page names', (sign, hunters) => {
   for (const hunter of hunters) {
-    expect(valueOf('hunters/evidence')).toHaveProperty([hunter, sign], expect.any(Number));
+    expect(figureValue('hunters/evidence')).toHaveProperty([hunter, sign], expect.any(Number));
     expect(
-      (valueOf('hunters/evidence') as Record<string, Record<string, number>>)[hunter]?.[sign],
+      (figureValue('hunters/evidence') as Record<string, Record<string, number>>)[hunter]?.[sign],
     ).toBeGreaterThan(0);
   }
 });

@@ -41,7 +41,10 @@ export const tryGroups = async (
   const { plans, stuckAfter } = await findPlans(judge, wishes, on);
   if (plans.length > 0)
     return plans.flatMap(({ groups }, rank) => {
-      const named = groups.map((group) => ({ ...group, name: `${group.name} ${tries.plans[rank] ?? rank + 1}` }));
+      const named = groups.map((group) => ({
+        ...group,
+        name: `${group.name} ${tries.plans[rank] ?? rank + 1}`,
+      }));
       return told(rank === 0 ? groups : named, rank > 0);
     });
 

@@ -34,7 +34,7 @@ describe('a source', () => {
     ['published', 'A. Keeper, 2017'],
     ['relayed', 'A. Keeper, 2017'],
     ['memory', 'A. Keeper, from memory'],
-    ['derived', 'Birds On Grass, worked out'],
+    ['derived', 'worked out'],
     ['practice', 'birds on grass'],
     ['judgement', 'birds on grass'],
   ] as const)('that is %s is named as %s', (standing, said) => {
