@@ -96,9 +96,9 @@ export const brooderBalanceFacts = [
     compute: (read) => {
       const needed = read.number('floor-needed');
       const floor = read.maybe('brooder-floor');
-      // On the day of the hatch a group that has not arrived yet has no part of the floor.
-      const inAll = read.number('floor-needed-in-all');
-      if (needed <= 0 || inAll <= 0) return undefined;
+      if (needed <= 0) return undefined;
+      // Before anybody has arrived there is nobody to share the floor with.
+      const inAll = Math.max(needed, read.number('floor-needed-in-all'));
       if (typeof floor === 'number') return (floor * needed) / inAll;
       read.assume('brooder-as-large-as-needed', { floor: { value: needed, unit: 'm2' } });
       return needed;
