@@ -137,7 +137,8 @@ export const answer = async (world: World, request: Request, deep = true): Promi
         ? request.groups
         : concernedGroups(world, question, on, request.supposing);
   const rules = rulesOf(world.book, question.id);
-  const lookAhead = deep ? Number(workingsOn(world, on, null, []).step('look-ahead', null).value) : 0;
+  const usual = Number(workingsOn(world, on, null, []).step('look-ahead', null).value);
+  const lookAhead = deep ? Math.min(usual, question.ahead ?? usual) : 0;
   const isHere = (name: string | null): boolean => world.state.groups.some((group) => group.name === name);
   const absent = groups.flatMap((group) => (group === null || isHere(group) ? [] : [absentPart(group)]));
   const answered: Answered[] = [];

@@ -13,6 +13,9 @@ export type Again = (change: {
   readonly suppose?: { readonly fact: string; readonly value: Value };
 }) => Promise<Evaluation>;
 
+/** Only a yes or a no is something to turn to; what cannot be said, or is no verdict, is not. */
+const isSettled = (verdict: Gives): boolean => verdict === 'yes' || verdict === 'no';
+
 export interface Turn {
   readonly on: Day;
   readonly verdict: Gives;
@@ -31,7 +34,7 @@ export const firstTurn = async (
     const on = addDays(from, ahead);
     const then = await again({ on });
     const next = verdictOf(then);
-    if (next !== verdict && next !== 'cannot-say') {
+    if (next !== verdict && isSettled(next)) {
       return { on, verdict: next, assumed: then.workings.steps().flatMap((step) => step.assumed) };
     }
   }
@@ -79,7 +82,7 @@ export const turningFacts = async (
       if (from === null || from === to || (known !== undefined && size(from, known.to) <= size(from, to)))
         continue;
       const next = verdictOf(await again({ suppose: { fact, value: to } }));
-      if (next !== verdict && next !== 'cannot-say') {
+      if (next !== verdict && isSettled(next)) {
         found.set(fact, { fact, group: now.group, from, to, unit: unitOf(fact), verdict: next });
       }
     }

@@ -68,6 +68,7 @@ export const questionFrom = (id: string, data: z.infer<typeof questionShape>): Q
   gathers: data.gathers ?? [],
   tries: data.tries ?? null,
   turns: data.turns ?? false,
+  ahead: data.ahead ?? null,
   foretells: data.foretells ?? {},
   picture: data.picture ?? null,
 });

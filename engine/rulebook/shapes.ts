@@ -68,6 +68,7 @@ export const questionShape = z.strictObject({
   concerns: z.strictObject({ fact: kebab, 'one-of': texts.min(1) }).optional(),
   days: z.number().int().optional(),
   turns: z.boolean().optional(),
+  ahead: z.number().int().min(1).optional(),
   'looks-back': z.boolean().optional(),
   results: z.array(
     z.strictObject({

@@ -172,6 +172,8 @@ export interface Question {
   readonly tries: Tries | null;
   /** Whether a "when" and a "what would turn it" are worked out. */
   readonly turns: boolean;
+  /** How many days ahead are looked at for the turn, where fewer than usual say all there is to say; null for the usual. */
+  readonly ahead: number | null;
   /** Facts that only another question's rules can tell: the first day on which that question is answered yes. */
   readonly foretells: Readonly<Record<string, string>>;
   /** What is drawn beside the answer, from the fact `<picture>-series`. */

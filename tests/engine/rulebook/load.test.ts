@@ -94,6 +94,7 @@ describe('a small rulebook', () => {
       foretells: {},
       picture: null,
       turns: true,
+      ahead: null,
     });
     expect(book.facts['night-low']).toEqual({
       id: 'night-low',
