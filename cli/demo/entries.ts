@@ -8,7 +8,7 @@ export interface DemoEntry {
 
 const settings: readonly DemoEntry[] = (
   [
-    ['place', 'Lower Wickham'],
+    ['place', 'Fennick Hollow'],
     ['units-system', 'us'],
     ['brooder', '5 ft x 8 ft'],
     ['pen', '10 ft x 12 ft'],
