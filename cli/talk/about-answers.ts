@@ -11,7 +11,7 @@ import { sayWhy, sayWorking } from '../say/why.ts';
 import type { Heard, Reading } from '../understand/types.ts';
 import { type Flock, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
-import { exits, type Memory, type Reply } from './reply.ts';
+import { exits, type Memory, type Reply, settled } from './reply.ts';
 
 interface About {
   readonly flock: Flock;
@@ -142,7 +142,7 @@ const undo = async (about: About): Promise<Reply> => {
       asks: null,
       problems: written.problems.flatMap((each) => [...sayProblem(each)]),
     },
-    memory: { ...memory, heard, choices: [], asking: null, waiting: [] },
+    memory: settled(memory, heard),
   };
 };
 

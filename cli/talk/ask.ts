@@ -13,7 +13,7 @@ import type { Token } from '../say/tokens.ts';
 import type { Heard, Reading, Supposing } from '../understand/types.ts';
 import { type Flock, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
-import { exits, type Memory, type Reply } from './reply.ts';
+import { exits, type Memory, type Reply, settled } from './reply.ts';
 import { toRequest } from './to-request.ts';
 
 const sayAssumptions = (reading: Reading): Token[] =>
@@ -101,6 +101,6 @@ export const askReading = async (
     json: { ...json, picture: joinPictures(pictures) },
     record: null,
     exit: jointVerdict(answer.parts) === 'cannot-say' ? exits.cannotSay : exits.answered,
-    memory: { ...memory, heard, answer, choices: [], asking: null, waiting: [] },
+    memory: { ...settled(memory, heard), answer },
   };
 };

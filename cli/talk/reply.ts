@@ -20,6 +20,15 @@ export interface Memory {
 
 export const nothingYet: Memory = { heard: null, answer: null, choices: [], asking: null, waiting: [] };
 
+/** The memory once a line has been dealt with: nothing is offered, asked for or waiting any more. The answer before stays in mind. */
+export const settled = (memory: Memory, heard: Heard): Memory => ({
+  ...memory,
+  heard,
+  choices: [],
+  asking: null,
+  waiting: [],
+});
+
 /** What was done with a record: the entries as written, or what is still asked for. */
 export interface RecordReply {
   readonly recorded: readonly object[] | null;

@@ -8,7 +8,7 @@ import type { Token } from '../say/tokens.ts';
 import type { Draft, Heard, Reading } from '../understand/types.ts';
 import { type Flock, momentOn, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
-import { exits, type Memory, type Reply } from './reply.ts';
+import { exits, type Memory, type Reply, settled } from './reply.ts';
 
 /** Birds that arrive under a name that is taken get the next free one, so that last year's flock keeps its own. */
 const named = (flock: Flock, draft: Draft): Draft => {
@@ -94,7 +94,7 @@ const refused = (
     json: jsonFor(words, reading, { verdict: 'cannot-say', headline: `Not written: ${reasons.join(' ')}` }),
     record: { recorded: null, says, asks: null, problems: problemLines(written) },
     exit: exits.problems,
-    memory: { ...memory, heard, choices: [], asking: null, waiting: [] },
+    memory: settled(memory, heard),
   };
 };
 
@@ -128,8 +128,7 @@ const accepted = (
       problems: problemLines(written),
     },
     exit: exits.answered,
-    // The answer before stays in mind: "why" after a record still means it.
-    memory: { ...memory, heard, choices: [], asking: null, waiting: [] },
+    memory: settled(memory, heard),
   };
 };
 
@@ -153,7 +152,7 @@ const readOnly = (
     json: jsonFor(words, reading, { verdict: 'recorded', headline: says }),
     record: { recorded: null, says, asks: null, problems: [] },
     exit: exits.answered,
-    memory: { ...memory, heard, choices: [], asking: null, waiting: [] },
+    memory: settled(memory, heard),
   };
 };
 
@@ -181,7 +180,7 @@ export const tellReading = async (
       json: jsonFor(words, reading, { verdict: 'recorded', headline: says }),
       record: { recorded: null, says, asks: null, problems: [] },
       exit: exits.answered,
-      memory: { ...memory, heard, choices: [], asking: null, waiting: [] },
+      memory: settled(memory, heard),
     };
   }
   if (!flock.canWrite) return readOnly(speech, words, heard, reading, drafts, memory);
