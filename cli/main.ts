@@ -3,10 +3,15 @@
 import { parseArgs } from 'node:util';
 import { canChat } from './chat/can-chat.ts';
 import type { Command, Outcome } from './commands/command.ts';
+import { clean } from './say/clean.ts';
 import type { Surroundings } from './surroundings.ts';
 import { lookAround } from './surroundings.ts';
 
 const shared = ['json', 'file', 'on', 'as-of', 'group', 'help'];
+
+/** A number below zero, such as degrees west, is no option: it gets the true sign of minus, which no option begins with. */
+const withMinus = (args: readonly string[]): string[] =>
+  args.map((each) => (/^-\d+(\.\d+)?,?$/.test(each) ? each.replace('-', '−') : each));
 
 const parse = (args: readonly string[], command: Command | null) => {
   const options = Object.fromEntries([
@@ -17,10 +22,12 @@ const parse = (args: readonly string[], command: Command | null) => {
     ['help', { type: 'boolean' }],
     ...(command === null ? [['version', { type: 'boolean' }]] : []),
   ]) as Record<string, { type: 'string' | 'boolean' }>;
-  return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
+  return parseArgs({ args: withMinus(args), options, allowPositionals: true, strict: true });
 };
 
-const asText = (lines: readonly string[]): string => (lines.length === 0 ? '' : `${lines.join('\n')}\n`);
+/** Rows as they go out. Most are clean already; what a command repeats of its arguments and paths is made so here. */
+const asText = (lines: readonly string[]): string =>
+  lines.map((line) => `${line.split('\n').map(clean).join('\n')}\n`).join('');
 
 const chat = async (
   given: Parameters<typeof import('./commands/chat.ts').openChat>[0],

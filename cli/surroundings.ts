@@ -1,5 +1,14 @@
 /** Clock, folders, streams and terminal, looked at once and handed down: nothing else reads them. */
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  type Dirent,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { homedir, userInfo } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Day } from '../engine/day.ts';
@@ -16,6 +25,16 @@ export interface Surroundings {
   readonly stderr: NodeJS.WriteStream;
   /** Where the flock file is when nothing else is said. */
   readonly flockFile: string;
+  /** Where the rules that gave advice are kept; undefined where `PENSIDE_LOG=no` says that none is to be noted. */
+  readonly rulesFolder: string | undefined;
+  /** Where what can be fetched again is kept. */
+  readonly cacheFolder: string;
+  /** Where is kept what a program remembers of its use, such as the lines sent in the chat. */
+  readonly stateFolder: string;
+  /** The local date and time with offset now, for what goes on while the program stays open. */
+  readonly clock: () => string;
+  /** Asks something of the network, as the global `fetch` does. */
+  readonly askNetwork: (url: string, init: RequestInit) => Promise<Response>;
   /** Who is writing, where known. */
   readonly by: string | null;
   /** Whether the locale names a character set that has nothing beyond ASCII to draw with. */
@@ -43,6 +62,21 @@ const dataFolder = (env: Surroundings['env'], platform: string): string => {
   // A relative XDG path is to be ignored, says the specification.
   const xdg = env.XDG_DATA_HOME;
   return join(xdg?.startsWith('/') ? xdg : join(homedir(), '.local', 'share'), 'penside');
+};
+
+/** The user's folder for what may be lost, chosen in the same way. */
+const cacheFolder = (env: Surroundings['env'], platform: string): string => {
+  if (platform === 'win32') return join(dataFolder(env, platform), 'cache');
+  if (platform === 'darwin') return join(homedir(), 'Library', 'Caches', 'penside');
+  const xdg = env.XDG_CACHE_HOME;
+  return join(xdg?.startsWith('/') ? xdg : join(homedir(), '.cache'), 'penside');
+};
+
+/** The user's folder for what a program remembers of its use, chosen in the same way. */
+const stateFolder = (env: Surroundings['env'], platform: string): string => {
+  if (platform === 'win32' || platform === 'darwin') return join(dataFolder(env, platform), 'state');
+  const xdg = env.XDG_STATE_HOME;
+  return join(xdg?.startsWith('/') ? xdg : join(homedir(), '.local', 'state'), 'penside');
 };
 
 /** Read in the order of POSIX, the first that is set counting; where none is, a terminal of today is taken. */
@@ -74,6 +108,11 @@ export const lookAround = (process: NodeJS.Process): Surroundings => {
     stdout,
     stderr,
     flockFile: env.PENSIDE_FILE ?? join(dataFolder(env, platform), 'flock.jsonl'),
+    rulesFolder: env.PENSIDE_LOG === 'no' ? undefined : join(dataFolder(env, platform), 'rulebooks'),
+    cacheFolder: cacheFolder(env, platform),
+    stateFolder: stateFolder(env, platform),
+    clock: () => (set === undefined ? localTime(new Date()) : now),
+    askNetwork: (url, init) => fetch(url, init),
     by: env.PENSIDE_BY ?? userName(),
     isAscii: isAsciiIn(env),
     width: stdout.isTTY && stdout.columns > 0 ? stdout.columns : Number.POSITIVE_INFINITY,
@@ -82,6 +121,102 @@ export const lookAround = (process: NodeJS.Process): Surroundings => {
 
 /** Whether there is a flock file. */
 export const isThere = (path: string): boolean => existsSync(path);
+
+/** Limits of what is read as own rules: far more than a keeper writes, and too little to keep anybody waiting. */
+const ownLimits = { files: 200, bytes: 64 * 1024, entries: 1000, depth: 3 };
+
+export interface OwnRuleFiles {
+  readonly folder: string;
+  /** Paths below the folder, with slashes, in their order. */
+  readonly files: readonly { readonly file: string; readonly text: string }[];
+  readonly refused: readonly { readonly file: string; readonly why: string }[];
+}
+
+const nameless = /^[_.]/;
+
+/** The entries below a folder, nearest names first; a folder too deep, and more entries than allowed, are told and not opened. */
+const entriesBelow = (
+  folder: string,
+): {
+  readonly found: readonly { file: string; entry: Dirent }[];
+  readonly refused: OwnRuleFiles['refused'];
+} => {
+  const found: { file: string; entry: Dirent }[] = [];
+  const refused: { file: string; why: string }[] = [];
+  let isFull = false;
+  const open = (inside: string, depth: number): void => {
+    const entries = readdirSync(join(folder, inside), { withFileTypes: true });
+    for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+      if (nameless.test(entry.name)) continue;
+      const file = inside === '' ? entry.name : `${inside}/${entry.name}`;
+      if (found.length === ownLimits.entries) {
+        if (!isFull)
+          refused.push({ file, why: `there are more than ${ownLimits.entries} files in the folder` });
+        isFull = true;
+        return;
+      }
+      if (!entry.isDirectory()) found.push({ file, entry });
+      else if (depth === ownLimits.depth)
+        refused.push({ file, why: 'its folder is deeper than any rule file' });
+      else open(file, depth + 1);
+    }
+  };
+  open('', 1);
+  return { found, refused };
+};
+
+/** Where the keeper's own rules for a flock file are: `flock.rules/` beside `flock.jsonl`. */
+export const ownRulesFolder = (flockFile: string): string => `${flockFile.replace(/\.jsonl$/, '')}.rules`;
+
+/**
+ * The keeper's own rule files: `flock.rules/` beside `flock.jsonl`. Null where there is no such folder. Links are not
+ * followed, and nothing else in the folder is touched.
+ */
+export const readOwnRules = (flockFile: string): OwnRuleFiles | null => {
+  const folder = ownRulesFolder(flockFile);
+  if (!existsSync(folder)) return null;
+  const files: { file: string; text: string }[] = [];
+  const refused: { file: string; why: string }[] = [];
+  try {
+    const below = entriesBelow(folder);
+    refused.push(...below.refused);
+    for (const { file, entry } of below.found.filter((each) => /\.ya?ml$/i.test(each.file))) {
+      const size = entry.isFile() ? statSync(join(folder, file)).size : 0;
+      if (!entry.isFile()) refused.push({ file, why: 'it is a link or no plain file' });
+      else if (size > ownLimits.bytes) refused.push({ file, why: 'it is larger than 64 kilobytes' });
+      else if (files.length === ownLimits.files) {
+        refused.push({ file, why: `there are more than ${ownLimits.files} rule files` });
+        break;
+      } else files.push({ file, text: readFileSync(join(folder, file), 'utf8') });
+    }
+  } catch (error) {
+    refused.push({
+      file: '',
+      why: error instanceof Error && 'code' in error ? String(error.code) : 'unreadable',
+    });
+  }
+  return { folder, files, refused };
+};
+
+/** The text of a kept file; null where there is none that can be read. */
+export const readKept = (path: string): string | null => {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return null;
+  }
+};
+
+/** Keeps a text for its owner alone, whole or not at all; where that cannot be done it is let be, since it can be fetched again. */
+export const keepText = (path: string, text: string): void => {
+  try {
+    mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+    writeFileSync(`${path}.new`, text, { mode: 0o600 });
+    renameSync(`${path}.new`, path);
+  } catch (error) {
+    if (!(error instanceof Error && 'code' in error)) throw error;
+  }
+};
 
 /** Makes a new file readable by its owner alone. Null when it was made, else the system's code, such as `EEXIST`. */
 export const createFile = (path: string, text: string): string | null => {

@@ -4,8 +4,12 @@ import { addDays as add, differenceInCalendarDays, formatISO, isValid, parseISO 
 /** A local calendar day, `YYYY-MM-DD`. Such texts compare rightly with `<` and `>`. */
 export type Day = string;
 
-/** Whether a text is a real calendar day: `2026-02-30` is not. */
-export const isDay = (text: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(text) && isValid(parseISO(text));
+/**
+ * Whether a text is a real calendar day: `2026-02-30` is not. Nor is one of a year that no keeper means: day sums around the
+ * years 0 and 9999 would leave the four digits by which days are compared.
+ */
+export const isDay = (text: string): boolean =>
+  /^[12]\d{3}-\d{2}-\d{2}$/.test(text) && isValid(parseISO(text));
 
 /** The day `count` days after (or, below zero, before) `day`. */
 export const addDays = (day: Day, count: number): Day =>

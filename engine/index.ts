@@ -1,7 +1,12 @@
 /** The only door to the engine: open a ledger over a rulebook, then ask, look up, check and record. */
 import { answer } from './ask/ask.ts';
 import { lookBack } from './ask/look-back.ts';
+import { layOwnRules, type OwnBook } from './ask/own-book.ts';
+import { factsBehind as factsBelow } from './ask/reach.ts';
 import { type World, workingsOn } from './ask/world.ts';
+import { type Audit, openAudit } from './audit/audit.ts';
+import type { Look } from './audit/compare.ts';
+import { whatIf } from './audit/what-if.ts';
 import type { Day } from './day.ts';
 import { allFacts } from './facts/index.ts';
 import {
@@ -12,9 +17,11 @@ import {
   checkLedger,
   foldTo,
   type Ledger,
+  layOver,
   limitIds,
   type Measure,
   type NewEntry,
+  printOf,
   readLedgerFile,
   readLedgerText,
   settle,
@@ -22,16 +29,39 @@ import {
   tryAppend,
 } from './ledger/index.ts';
 import type { Problem } from './problem.ts';
+import { cellNamesOf } from './rulebook/cells.ts';
 import type { Known } from './rulebook/checks/index.ts';
+import type { RuleFile } from './rulebook/document.ts';
 import { inForce, rememberSorted } from './rulebook/figures.ts';
-import type { Answer, Entry, Moment, Request, Rulebook, State, Value } from './types.ts';
+import type { Answer, Entry, Moment, Request, Rulebook, State, Supposition, Value, WhatIf } from './types.ts';
 import { toBase } from './units.ts';
 
+export type { Audit, Since } from './audit/audit.ts';
 export type { Appended, NewEntry, Tried } from './ledger/index.ts';
-export { freeName, kindNamed, kinds, printOf } from './ledger/index.ts';
+export { freeName, kindNamed, kinds, mayWrite, printOf } from './ledger/index.ts';
+
+/** Figures that the fetching of forecasts goes by. */
+const fetchingIds = [
+  'weather/forecast-fetch-after',
+  'weather/forecast-days',
+  'weather/night-begins',
+  'weather/night-ends',
+];
 
 /** What a rulebook is checked against. */
-export const known: Known = { facts: [...allFacts.values()], figures: limitIds };
+export const known: Known = { facts: [...allFacts.values()], figures: [...limitIds, ...fetchingIds] };
+
+/** A figure that is one number, in force on a day, in base units. Throws when the book has no such figure. */
+export const figureOn = (book: Rulebook, id: string, on: Day): number => {
+  const figure = book.figures[id];
+  const value = figure === undefined ? undefined : inForce(figure, on).value;
+  if (figure === undefined || typeof value !== 'number') throw new Error(`figure ${id} is no lone number`);
+  return toBase(book.units, { value, unit: figure.unit });
+};
+
+/** A published book with rule files of the keeper's laid over it; their paths begin below the folder they are in. */
+export const withOwnRules = (book: Rulebook, files: readonly RuleFile[]): Promise<OwnBook> =>
+  layOwnRules(book, files, known);
 
 /** A ledger opened over a rulebook. Everything is worked out anew for each call: nothing is stored but the file. */
 export interface Engine {
@@ -42,10 +72,17 @@ export interface Engine {
   /** What the entries add up to at a moment. */
   state(moment: Moment): State;
   ask(request: Request): Promise<Answer>;
+  /** The same without its suppositions and with them. */
+  askWhatIf(request: Request, supposing: readonly Supposition[]): Promise<WhatIf>;
   /** One fact on a day, in base units; null when unknown. */
   fact(id: string, group: string | null, moment: Moment): Value | null;
   /** The entries that count, undone ones left out, in file order. */
   standing(): readonly Entry[];
+  /**
+   * What was advised, what has changed since and why.
+   * @param rulesFolder where rulebooks that gave advice are kept; null for nowhere
+   */
+  audit(rulesFolder: string | null): Audit;
   /** Everything wrong with the ledger as believed, in file order. */
   check(today: Day, belief?: Belief): readonly Problem[];
   /** The ledger with these entries more, without writing: its problems and the lines it would have. */
@@ -57,7 +94,12 @@ export interface Engine {
 const bookFor = (book: Rulebook): Book => ({
   units: book.units,
   settings: book.words.settings,
-  figures: book.figures,
+  figures: Object.fromEntries(
+    Object.values(book.figures).map((figure) => [
+      figure.id,
+      { unit: figure.unit, cells: () => cellNamesOf(figure) },
+    ]),
+  ),
 });
 
 const limitsOn = (book: Rulebook, on: Day): Measure => ({
@@ -73,24 +115,52 @@ const limitsOn = (book: Rulebook, on: Day): Measure => ({
   ),
 });
 
+/** Every fact that may have a part in the answers of a question. */
+export const factsBehind = (book: Rulebook, question: string): ReadonlySet<string> =>
+  factsBelow(book, allFacts, question);
+
 const openLedger = (book: Rulebook, ledger: Ledger, text: () => string): Engine => {
   const reading = bookFor(book);
   const sortKeys = rememberSorted();
-  const worldAt = (moment: Moment): World => {
-    const { state, problems } = foldTo(ledger, moment, reading);
-    return { book, facts: allFacts, state, problems, sortKeys };
+  const worldAt = (moment: Moment, of: Rulebook = book, supposing: readonly Supposition[] = []): World => {
+    const entries = supposing.flatMap(({ what }) => ('entry' in what ? [what.entry] : []));
+    const over = layOver(ledger, moment, entries, reading);
+    const { state, problems } = foldTo(over.ledger, over.moment, reading);
+    return { book: of, facts: allFacts, state, problems, sortKeys };
+  };
+  const look: Look = ({ moment, book: of }, asked, depth) => {
+    const request = lookBack(of, { ...asked, moment });
+    const seen = { ...request.moment, on: request.asked ?? request.moment.on };
+    return answer(worldAt(seen, of, request.supposing), request, depth);
   };
   return {
     book,
     file: ledger.file,
     lines: ledger.lines,
     state: (moment) => foldTo(ledger, moment, reading).state,
-    ask: (asked) => {
-      const request = lookBack(book, asked);
-      return answer(worldAt(request.moment), request);
+    ask: (asked) => look({ moment: asked.moment, book }, asked, 'all'),
+    askWhatIf: async (asked, supposing) => {
+      const here = { moment: asked.moment, book };
+      const before = await look(here, asked, 'now');
+      return whatIf(
+        before,
+        await look(here, { ...asked, supposing: [...supposing, ...asked.supposing] }, 'all'),
+      );
     },
     fact: (id, group, moment) => workingsOn(worldAt(moment), moment.on, null, []).step(id, group).value,
     standing: () => settle(ledger, { asOf: null, lines: null }, reading).standing.map(({ entry }) => entry),
+    audit: (rulesFolder) =>
+      openAudit(
+        {
+          book,
+          file: ledger.file,
+          lines: ledger.lines.length,
+          look,
+          believed: (moment) => settle(ledger, moment, reading).believed,
+          printOf: (lines) => printOf(ledger.lines.slice(0, lines).join('\n')),
+        },
+        rulesFolder,
+      ),
     check: (today, belief = { asOf: null, lines: null }) => {
       const moment = { on: today, ...belief };
       const { problems } = foldTo(ledger, moment, reading);

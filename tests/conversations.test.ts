@@ -1,13 +1,13 @@
 /** Conversations word for word: every transcript in tests/conversations must come out as it is written (renew with `vitest -u`). */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { makeLexicon } from '../cli/understand/lexicon.ts';
 import { converse } from './helpers/converse.ts';
+import { lexiconFor } from './helpers/learned.ts';
 import { rulebook } from './helpers/rulebook-of.ts';
 
 const folder = new URL('./conversations/', import.meta.url);
 const { book } = rulebook();
-const lexicon = makeLexicon(book);
+const lexicon = lexiconFor(book);
 const names = readdirSync(folder).filter((name) => name.endsWith('.txt'));
 
 test.each(names)('%s', async (name) => {

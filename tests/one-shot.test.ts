@@ -147,6 +147,8 @@ describe('pipes', () => {
       'cautions',
       'steps',
       'choices',
+      'difference',
+      'passed-over',
       'picture',
       'ref',
     ];
@@ -227,8 +229,9 @@ test('a one-shot answer loads neither Ink, React, zod nor a YAML parser', () => 
     reached.add(path);
     for (const { path: next, kind } of output.imports) {
       const target = meta.outputs[next]?.entryPoint ?? '';
-      // The chat is behind a dynamic import of its own, which a one-shot answer never takes.
-      if (kind !== 'dynamic-import' || !target.endsWith('commands/chat.ts')) visit(next);
+      // The chat, own rule files and the forecast are each behind a dynamic import, which a plain one-shot answer never takes.
+      const isApart = /(commands\/chat|rulebook\/own|weather\/fetch-forecast)\.ts$/.test(target);
+      if (kind !== 'dynamic-import' || !isApart) visit(next);
     }
   };
   visit('dist/penside.mjs');

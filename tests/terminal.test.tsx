@@ -312,3 +312,15 @@ test('what a turn or a keeper brings cannot steer the terminal', async () => {
   expect(terminal.written()).not.toContain('\x1b[2J');
   expect(terminal.written()).not.toContain('\x07');
 });
+
+test('an empty line says something only where one is waited for', async () => {
+  let waits = false;
+  const { terminal, heard } = await start(undefined, { takesEmpty: () => waits });
+  typeKeys(terminal, key.enter, 'first', key.enter);
+  await terminal.answers('heard first');
+  expect(heard).toEqual(['first']);
+  waits = true;
+  typeKeys(terminal, key.enter, 'second', key.enter);
+  await terminal.answers('heard second');
+  expect(heard).toEqual(['first', '', 'second']);
+});

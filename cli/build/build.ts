@@ -6,7 +6,8 @@ import { known } from '../../engine/index.ts';
 import { buildRulebook, readRuleFiles } from '../../engine/rulebook/load.ts';
 import type { Rulebook } from '../../engine/types.ts';
 import { sayProblem } from '../say/problem.ts';
-import { learn } from '../understand/lexicon.ts';
+import { toFiles } from '../understand/learn/keep.ts';
+import { learnedFor } from './learned.ts';
 import { licencesOf } from './licences.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -28,7 +29,7 @@ const leaveOut = (names: readonly string[]): Plugin => ({
 /** The rulebook without what only tests and learning need: half its size, and as much less to read at every start. */
 const forRunning = (book: Rulebook): Rulebook => {
   const untaught = <T extends object>(parts: Readonly<Record<string, T>>): Record<string, T> =>
-    Object.fromEntries(Object.entries(parts).map(([id, part]) => [id, { ...part, phrasings: [], not: [] }]));
+    Object.fromEntries(Object.entries(parts).map(([id, part]) => [id, { ...part, phrasings: [] }]));
   const untested = Object.entries(book.rules).map(([id, rule]) => [id, { ...rule, cases: [] }] as const);
   return {
     ...book,
@@ -45,7 +46,8 @@ const compileRules = (): void => {
     throw new Error(`the rules have ${problems.length} problems`);
   }
   writeFileSync(`${out}/rulebook.json`, JSON.stringify(forRunning(book)));
-  writeFileSync(`${out}/learned.json`, JSON.stringify(learn(book)));
+  for (const [name, bytes] of Object.entries(toFiles(learnedFor(book))))
+    writeFileSync(`${out}/${name}`, bytes);
 };
 
 const bundle = async (): Promise<void> => {

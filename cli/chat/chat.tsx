@@ -14,16 +14,20 @@ export interface ChatProps {
   /** Lines sent on earlier days, oldest first. */
   readonly history: readonly string[];
   readonly turn: Turn;
+  readonly takesEmpty?: (() => boolean) | undefined;
   readonly color: boolean;
 }
 
 /** Draws the conversation and ends the Ink app when it is over. */
-export const Chat = ({ opening, history, turn, color }: ChatProps) => {
+export const Chat = ({ opening, history, turn, takesEmpty, color }: ChatProps) => {
   const { exit } = useApp();
   const width = useColumns();
   const [conversation, tell] = useReducer(follow, opening, beginWith);
   const take = useTurns(turn, tell, exit);
-  const editor = usePrompt(history, take, () => tell({ t: 'left' }));
+  const takeEmpty = (): void => {
+    if (takesEmpty?.() === true) take('');
+  };
+  const editor = usePrompt(history, take, takeEmpty, () => tell({ t: 'left' }));
   useEffect(() => {
     if (conversation.over) exit();
   }, [conversation.over, exit]);

@@ -15,6 +15,8 @@ export interface ChatDoors {
   /** What is said before the first line; may be empty. */
   readonly opening: readonly Token[];
   readonly turn: Turn;
+  /** Whether an empty line says something now, as where it skips a question; it is taken for nothing when left out. */
+  readonly takesEmpty?: (() => boolean) | undefined;
   /** Lines sent on earlier days, oldest first. */
   readonly history: readonly string[];
 }

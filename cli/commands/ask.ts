@@ -1,4 +1,5 @@
 /** Answers questions from the command line or from standard input; writes nothing. */
+import { jsonLine } from '../say/json-line.ts';
 import { plain } from '../say/plain.ts';
 import type { Surroundings } from '../surroundings.ts';
 import { nothingYet, type Reply } from '../talk/reply.ts';
@@ -16,7 +17,7 @@ export const converse = async (
   write: boolean,
   show: (reply: Reply) => readonly string[],
 ): Promise<Outcome> => {
-  const opened = openFlock(given, around, true);
+  const opened = await openFlock(given, around, true);
   if ('exit' in opened) return opened;
   const { flock, isDemo } = opened;
   const group = textOf(given, 'group') ?? null;
@@ -29,11 +30,13 @@ export const converse = async (
       `there is no group called ${group}${names.length > 0 ? `; there are ${names.join(', ')}` : ''}`,
     );
   }
+  // A script has the reference in its output, and `ask` promises to write nothing.
+  const notes = write && given.options.json !== true;
   let memory = nothingYet;
   const out: string[] = [];
   let exit = 0;
   for (const line of lines) {
-    const reply = await turn(flock, line, memory, { on: flock.today, group, write });
+    const reply = await turn(flock, line, memory, { on: flock.today, group, write, notes });
     memory = reply.memory;
     out.push(...show(reply));
     exit = Math.max(exit, reply.exit);
@@ -45,7 +48,7 @@ export const converse = async (
 export const showReply =
   (given: Given, around: Surroundings) =>
   (reply: Reply): readonly string[] =>
-    given.options.json === true ? [JSON.stringify(reply.json)] : plain(reply.tokens, around.width);
+    given.options.json === true ? [jsonLine(reply.json)] : plain(reply.tokens, around.width);
 
 export const ask: Command = {
   name: 'ask',

@@ -20,7 +20,7 @@ export const calendar: Command = {
     options.file,
   ],
   run: async (given, around) => {
-    const opened = openFlock(given, around, true);
+    const opened = await openFlock(given, around, true);
     if ('exit' in opened) return opened;
     const { flock, isDemo } = opened;
     const group = textOf(given, 'group');

@@ -25,6 +25,8 @@ export const group: Option = {
   says: 'the group meant when the words name none',
 };
 
+export const own: Option = { name: 'own', takes: null, says: 'only those that you have set yourself' };
+
 export interface Days {
   readonly on: Day;
   readonly asOf: Day | null;

@@ -1,4 +1,5 @@
 /** Writes records told in plain words. */
+import { jsonLine } from '../say/json-line.ts';
 import { plain } from '../say/plain.ts';
 import { nothingYet } from '../talk/reply.ts';
 import { turn } from '../talk/turn.ts';
@@ -18,7 +19,7 @@ export const tell: Command = {
   run: async (given, around) => {
     const lines = await linesToAnswer(given, around);
     if (lines.length === 0) return wrongUse('tell wants a record, as: penside tell "fed 25 lb"');
-    const opened = openFlock(given, around, false);
+    const opened = await openFlock(given, around, false);
     if ('exit' in opened) return opened;
     const { flock } = opened;
     let memory = nothingYet;
@@ -34,7 +35,7 @@ export const tell: Command = {
       exit = Math.max(exit, reply.exit);
       out.push(
         ...(given.options.json === true
-          ? [JSON.stringify(reply.record ?? notARecord)]
+          ? [jsonLine(reply.record ?? notARecord)]
           : plain(reply.tokens, around.width)),
       );
     }

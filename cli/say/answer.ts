@@ -1,5 +1,5 @@
 /** An answer → tokens: the claim, what it rests on, what is not known, what would turn it, and what to mind. */
-import type { Answer, Missing, Part, StepToDo, TurnsOn } from '../../engine/types.ts';
+import type { Answer, Change, Missing, Part, StepToDo, TurnsOn } from '../../engine/types.ts';
 import { sayAllAssumed, sayAssumed } from './assumed.ts';
 import { listed } from './listed.ts';
 import { nameOf } from './names.ts';
@@ -22,9 +22,16 @@ export const sayMissing = (
   };
 };
 
-export const sayTurnsOn = (speech: Speech, { fact, from, to, unit, verdict }: TurnsOn): string => {
-  const value = (of: TurnsOn['from']): string => sayValue(speech, { value: of, unit }, fact);
-  return `It would turn to ${verdict} if ${nameOf(speech, fact)} were ${value(to)} instead of ${value(from)}.`;
+const sayChange = (speech: Speech, { fact, from, to, unit }: Change): string => {
+  const value = (of: Change['from']): string => sayValue(speech, { value: of, unit }, fact);
+  return `${nameOf(speech, fact)} were ${value(to)} instead of ${value(from)}`;
+};
+
+/** What would turn the verdict, alone or, where nothing does so alone, together. */
+export const sayTurnsOn = (speech: Speech, turn: TurnsOn): string => {
+  const changes = [turn, ...(turn.and === undefined ? [] : [turn.and])];
+  const said = changes.map((change) => sayChange(speech, change)).join(' and ');
+  return `It would turn to ${turn.verdict} if ${said}.`;
 };
 
 /** The claim of one part; a part without a verdict says what it waits for. */

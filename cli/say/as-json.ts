@@ -1,12 +1,13 @@
 /** An answer as data for scripts: fixed keys, units of the place, nothing rounded away and nothing left out. */
 import { stepOf } from '../../engine/explain/drill.ts';
-import type { Answer, Gives, Part, Reason, Value } from '../../engine/types.ts';
+import type { Answer, Change, Gives, Part, Reason, Value } from '../../engine/types.ts';
 import { fromBase, toBase } from '../../engine/units.ts';
 import { sayClaim, sayMissing, sayTogether, sayTurnsOn, stepsOf } from './answer.ts';
 import { sayAssumed } from './assumed.ts';
 import { capital, phrase } from './phrase.ts';
 import { inShownUnit } from './quantity.ts';
-import { sayCompared, saySource } from './reason.ts';
+import { sayCompared } from './reason.ts';
+import { saySource } from './source.ts';
 import type { Speech } from './speech.ts';
 
 export interface Heard {
@@ -37,6 +38,10 @@ export interface JsonAnswer {
   cautions: readonly object[];
   steps: readonly (string | object)[];
   choices: readonly object[];
+  /** Under suppositions: the answer without them, and what makes the difference; for what has changed: every change with its causes; null for any other. */
+  difference: object | null;
+  /** The rules that could have decided otherwise, and where each stopped. */
+  'passed-over': readonly object[];
   picture: { lines: readonly string[]; says: string } | null;
   ref: string | null;
 }
@@ -54,6 +59,8 @@ export const emptyJson = (asked: string, heard: Heard): JsonAnswer => ({
   cautions: [],
   steps: [],
   choices: [],
+  difference: null,
+  'passed-over': [],
   picture: null,
   ref: null,
 });
@@ -61,7 +68,8 @@ export const emptyJson = (asked: string, heard: Heard): JsonAnswer => ({
 /** Digits past what a double holds exactly are noise of the conversions, not information. */
 const tidy = (value: number): number => Number(value.toPrecision(12));
 
-const valued = (
+/** A value with its unit, in units of the place or in a fixed one. */
+export const valued = (
   speech: Speech,
   value: Value | null,
   unit: string | null,
@@ -81,10 +89,11 @@ const valued = (
 const unitOfResult = (speech: Speech, answer: Answer, id: string): string | null =>
   speech.book.questions[answer.question]?.results.find((each) => each.id === id)?.unit ?? null;
 
-const figureOf = (speech: Speech, answer: Answer, reason: Reason): object | null => {
+const figureOf = (speech: Speech, answer: Answer, reason: Omit<Reason, 'n'>): object | null => {
   if (reason.figure !== null) {
-    const { id, value, unit, from } = reason.figure;
-    return { id, ...valued(speech, value, unit, id), from };
+    const { id, value, unit, from, own, published } = reason.figure;
+    const before = published === undefined ? null : valued(speech, published.value, published.unit, id);
+    return { id, ...valued(speech, value, unit, id), from, ...(own ? { own, published: before } : {}) };
   }
   if (reason.other === null) return null;
   const use = stepOf(answer, reason.other.id, reason.group)?.figures[0];
@@ -95,11 +104,30 @@ const figureOf = (speech: Speech, answer: Answer, reason: Reason): object | null
   };
 };
 
-const sourceOf = (speech: Speech, answer: Answer, reason: Reason): string => {
+const sourceOf = (speech: Speech, answer: Answer, reason: Omit<Reason, 'n'>): string => {
   const step = stepOf(answer, reason.other?.id ?? reason.fact.id, reason.group);
   const id = reason.figure?.source ?? step?.figures[0]?.source ?? reason.source;
   return saySource(speech, id);
 };
+
+const changeAsJson = (speech: Speech, { fact, from, to, unit }: Change): object => ({
+  fact,
+  from: valued(speech, from, unit, fact).value,
+  to: valued(speech, to, unit, fact).value,
+  unit: valued(speech, to, unit, fact).unit,
+});
+
+/** One comparison of a rule, in units of the place. */
+export const comparedAsJson = (speech: Speech, answer: Answer, reason: Omit<Reason, 'n'>): object => ({
+  rule: reason.rule,
+  outcome: reason.outcome,
+  says: sayCompared(speech, reason),
+  fact: { id: reason.fact.id, ...valued(speech, reason.fact.value, reason.fact.unit, reason.fact.id) },
+  operator: reason.operator,
+  figure: figureOf(speech, answer, reason),
+  source: sourceOf(speech, answer, reason),
+  why: reason.why,
+});
 
 /** One verdict for several groups: theirs when they agree, else the one that asks for the most care. */
 export const jointVerdict = (parts: readonly Part[]): Gives => {
@@ -135,25 +163,13 @@ export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer
     when: answer.parts.map((part) => part.when?.on).find((day) => day !== undefined) ?? null,
     'turns-on': answer.parts.flatMap((part) =>
       part.turnsOn.map((turn) => ({
-        fact: turn.fact,
-        from: valued(speech, turn.from, turn.unit, turn.fact).value,
-        to: valued(speech, turn.to, turn.unit, turn.fact).value,
-        unit: valued(speech, turn.to, turn.unit, turn.fact).unit,
+        ...changeAsJson(speech, turn),
+        and: turn.and === undefined ? null : changeAsJson(speech, turn.and),
         says: sayTurnsOn(speech, turn),
       })),
     ),
     reasons: answer.parts.flatMap((part) =>
-      part.reasons.map((reason) => ({
-        n: reason.n,
-        rule: reason.rule,
-        outcome: reason.outcome,
-        says: sayCompared(speech, reason),
-        fact: { id: reason.fact.id, ...valued(speech, reason.fact.value, reason.fact.unit, reason.fact.id) },
-        operator: reason.operator,
-        figure: figureOf(speech, answer, reason),
-        source: sourceOf(speech, answer, reason),
-        why: reason.why,
-      })),
+      part.reasons.map((reason) => ({ n: reason.n, ...comparedAsJson(speech, answer, reason) })),
     ),
     unknown: answer.parts.flatMap((part) =>
       part.unknown.map((missing) => ({ fact: missing.fact, ...sayMissing(speech, missing) })),
@@ -172,6 +188,15 @@ export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer
       done: step.done,
       rule: step.rule,
     })),
+    'passed-over': answer.parts.flatMap(({ group, passedOver }) =>
+      passedOver.map(({ rule, gives, outcome, stoppedBy }) => ({
+        rule,
+        group,
+        gives,
+        outcome,
+        'stopped-by': stoppedBy.map((each) => comparedAsJson(speech, answer, each)),
+      })),
+    ),
     ref: answer.ref,
   };
 };

@@ -38,6 +38,11 @@ export const partsOf = (token: Worded): Parts => {
       return say(token.text, { lead: 'Figure: ', tone: 'aside' });
     case 'caution':
       return say(token.text, { lead: 'Careful: ', tone: 'careful' });
+    case 'task':
+      return say(token.text, {
+        lead: `${token.n}. `,
+        notes: token.notes.map((note) => clean(note).trim()),
+      });
     case 'choice':
       return say(token.text, { lead: `${token.n}. ` });
     case 'reason':

@@ -1,24 +1,7 @@
 /** The one table of wordings for problems: what is wrong, and what to do about it. */
 import type { Problem } from '../../engine/problem.ts';
-import { listed } from './listed.ts';
-
-export interface ProblemWords {
-  readonly wrong: string;
-  readonly next: string | null;
-}
-
-type Data = Problem['data'];
-type Wording = (data: Data) => ProblemWords;
-
-const text = (data: Data, key: string): string => {
-  const value = data[key];
-  return value === undefined ? '' : Array.isArray(value) ? listed(value) : String(value);
-};
-
-const say = (wrong: string, next: string | null = null): ProblemWords => ({ wrong, next });
-
-const meant = (data: Data): string | null =>
-  data.suggestion === undefined ? null : `Did you mean ${text(data, 'suggestion')}?`;
+import { type Data, meant, type ProblemWords, say, text, type Wording } from './problem-wording.ts';
+import { ownWordings, ruleWordings } from './rule-problem-words.ts';
 
 /** How values of each sort are written, with an example to follow. */
 const forms: Readonly<Record<string, string>> = {
@@ -54,11 +37,6 @@ const bounds = (data: Data): string => {
   return data.other === undefined ? 'possible' : `in keeping with ${data.other}`;
 };
 
-const unknownName =
-  (what: string): Wording =>
-  (data) =>
-    say(`there is no ${what} called ${text(data, 'found')}.`, meant(data));
-
 const wordings: Readonly<Record<string, Wording>> = {
   // the ledger
   'unreadable-file': (data) =>
@@ -66,11 +44,16 @@ const wordings: Readonly<Record<string, Wording>> = {
       `the file cannot be read (${text(data, 'cause')}).`,
       'See that it is a file and that you may read it, or name another with --file.',
     ),
-  'not-json': () =>
-    say(
-      'this line is not JSON; everything else in the file is still used.',
-      'Look for a missing quote, comma or brace at the caret.',
-    ),
+  'not-json': (data) =>
+    data.seam === undefined
+      ? say(
+          'this line is not JSON; everything else in the file is still used.',
+          'Look for a missing quote, comma or brace at the caret.',
+        )
+      : say(
+          'two entries have run together, as where two files were joined; everything else in the file is still used.',
+          'Begin a new line at the caret. What stands before it may be half a line: tell that again.',
+        ),
   'torn-line': () =>
     say(
       'the last line was cut off while it was being written; what stands before it is used.',
@@ -112,6 +95,12 @@ const wordings: Readonly<Record<string, Wording>> = {
       `${text(data, 'field')} says again what ${text(data, 'other')} says.`,
       `Leave out ${text(data, 'field')}.`,
     ),
+  'cell-not-named': (data) =>
+    say(
+      `${text(data, 'figure')} is a table, and this does not say which of its numbers is meant.`,
+      `Name one of its cells under "at": ${text(data, 'wants')}.`,
+    ),
+  'no-cells': (data) => say(`${text(data, 'figure')} is one number and no table.`, 'Leave out "at".'),
   'undo-target': (data) => say(`${text(data, 'field')} does not point at a line that can be taken back.`),
   'name-taken': (data) =>
     say(`there are birds called ${text(data, 'found')} already.`, 'Give the new ones another name.'),
@@ -125,91 +114,49 @@ const wordings: Readonly<Record<string, Wording>> = {
   'future-entry': (data) =>
     say(`${text(data, 'found')} had not come yet when this was written (${text(data, 'max')}).`),
   'repeated-line': (data) =>
+    data.counted === 'once'
+      ? say(
+          `the same line, written at the same time, stands at line ${text(data, 'first-line')}; it is counted once.`,
+          'If it happened twice, tell it once more.',
+        )
+      : say(
+          `the same line stands at line ${text(data, 'first-line')}; both are counted.`,
+          'If it happened only once, say undo.',
+        ),
+  'written-order': (data) =>
     say(
-      `the same line stands at line ${text(data, 'first-line')}; both are counted.`,
-      'If it happened only once, say undo.',
+      `this was written before line ${text(data, 'first-line')}, by its clock; all lines are taken by day and time of writing.`,
+      'Nothing is to be done if two copies of the file were joined here.',
     ),
-  'written-order': () =>
-    say('this was written before the line above it, by its clock; lines are taken as they stand.'),
   'doubtful-value': (data) =>
     say(
       `${text(data, 'found')} is hard to believe for ${text(data, 'field')}.`,
       'If it is a slip, correct it.',
     ),
   locked: (data) =>
-    say(
-      `somebody else is writing to the file (${text(data, 'owner')}).`,
-      'Nothing was written. Try again in a moment.',
-    ),
+    data.process === undefined
+      ? say(
+          'somebody else seems to be writing to the file, and does not say who.',
+          `Nothing was written. Try again in a moment; if nobody else is at it, remove ${text(data, 'lock')}.`,
+        )
+      : say(
+          `somebody else is writing to the file (process ${text(data, 'process')} on ${text(data, 'host')}).`,
+          `Nothing was written. Try again in a moment; if that process is no more, remove ${text(data, 'lock')}.`,
+        ),
   'not-written': (data) =>
     say(
       `nothing was written (${text(data, 'cause')}).`,
       'See that the folder is there, has room, and may be written to.',
     ),
-  // the rulebook
-  'not-yaml': (data) =>
-    say(
-      `this is not YAML (${text(data, 'says')}).`,
-      'Look for a missing quote, colon or indent at the caret.',
-    ),
-  'empty-file': () => say('the file is empty.', 'Copy the template of its folder.'),
-  'wrong-alias': (data) =>
-    say(`*${text(data, 'found')} does not point at anything that can stand here.`, 'Write it out here.'),
-  'too-deep': () => say('this is nested deeper than any rule needs to be.'),
-  'unknown-key': (data) =>
-    say(
-      `${text(data, 'found')} is not a key that belongs here.`,
-      meant(data) ?? (data.wants === undefined ? null : `Keys are ${text(data, 'wants')}.`),
-    ),
-  'missing-key': (data) => say(`${text(data, 'key')} is missing.`),
-  'wrong-shape': (data) => say(`${text(data, 'key')} has the wrong shape: ${text(data, 'wants')}.`),
-  'unknown-fact': unknownName('fact'),
-  'unknown-figure': unknownName('figure'),
-  'unknown-source': unknownName('source'),
-  'unknown-unit': unknownName('unit'),
-  'unknown-question': unknownName('question'),
-  'unknown-rule': unknownName('rule'),
-  'unknown-record': unknownName('entry kind'),
-  'unknown-sign': unknownName('sign'),
-  'unknown-operator': (data) =>
-    say(`${text(data, 'found')} is not a comparison.`, meant(data) ?? `They are ${text(data, 'wants')}.`),
-  'wrong-sides': (data) =>
-    say(
-      `${text(data, 'operator')} does not go with what stands beside it.`,
-      'Give exactly one of figure, other or value; none for known; a list for one-of and none-of.',
-    ),
-  'bare-number': (data) =>
-    say(`${text(data, 'found')} is a bare number.`, 'Make it a figure with unit and source, and name that.'),
-  'no-order': (data) =>
-    say(`${text(data, 'fact')} has no more or less.`, 'Use is, is-not, one-of or none-of.'),
-  'unit-clash': (data) =>
-    say(`${text(data, 'fact')} is a measure of ${text(data, 'is')}, and this of ${text(data, 'against')}.`),
-  'empty-list': (data) =>
-    say(`an empty ${text(data, 'list')} would always hold.`, 'Give it a condition or take it out.'),
-  'rule-without-case': (data) =>
-    say(
-      `there is no case in which the rule comes out as ${text(data, 'wants')}.`,
-      'Add one: a rule is its own test.',
-    ),
-  'tie-without-rank': (data) =>
-    say(
-      `${text(data, 'rule')} and ${text(data, 'other')} can hold at once.`,
-      'Let one of them outrank the other.',
-    ),
-  'outranks-itself': (data) => say(`${text(data, 'rule')} outranks itself by way of others.`),
-  'question-without-rule': (data) => say(`no rule answers ${text(data, 'question')}.`),
-  'words-without-fact': unknownName('fact'),
-  'words-twice': (data) =>
-    say(`${text(data, 'found')} has words in ${text(data, 'file')} already.`, 'Keep one of them.'),
-  'fact-without-words': (data) =>
-    say(`the fact ${text(data, 'fact')} has no words.`, 'Add it to a file in rules/facts.'),
-  'wrong-table': (data) => say(`the figure wants ${text(data, 'wants')}.`),
-  'unused-figure': (data) =>
-    say(`no rule and no fact uses ${text(data, 'figure')}.`, 'Use it or take it out.'),
+  ...ruleWordings,
+  ...ownWordings,
 };
 
 /** Codes that have a wording; a test holds them against the codes that there are. */
 export const wordedCodes: readonly string[] = Object.keys(wordings);
+
+/** Those of them that only a rule file of the keeper's can give. */
+export const ownCodes: readonly string[] = Object.keys(ownWordings);
 
 export const wordsOf = (problem: Problem): ProblemWords =>
   wordings[problem.code]?.(problem.data) ?? say(problem.code);

@@ -16,6 +16,13 @@ const around = (raw: string, column: number): { readonly text: string; readonly 
   return { text, caret: column - 1 - start };
 };
 
+/** One message on one line, as editors and commit hooks read it: `flock.jsonl:2:9: unknown-kind: there is no …`. */
+export const sayProblemShort = (problem: Problem): string => {
+  const { file, line, column } = problem.at;
+  const note = problem.grave ? '' : 'take note: ';
+  return `${clean(file)}:${line}:${column}: ${problem.code}: ${note}${clean(wordsOf(problem).wrong)}`;
+};
+
 /** The lines of one message: place, the user's own line, a caret under it, what is wrong, what to do. */
 export const sayProblem = (problem: Problem): readonly string[] => {
   const { file, line, column, length = 1 } = problem.at;

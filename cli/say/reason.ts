@@ -3,8 +3,10 @@ import { stepOf } from '../../engine/explain/drill.ts';
 import type { Answer, FigureUse, Reason } from '../../engine/types.ts';
 import { listed } from './listed.ts';
 import { nameOf } from './names.ts';
+import { sayOwnFigure } from './own.ts';
 import { capital, phrase } from './phrase.ts';
-import { sayDay, sayValue } from './quantity.ts';
+import { sayValue } from './quantity.ts';
+import { saySource } from './source.ts';
 import type { Speech } from './speech.ts';
 import type { OutcomeWord, Token } from './tokens.ts';
 
@@ -14,27 +16,10 @@ export const outcomeWords: Readonly<Record<Reason['outcome'], OutcomeWord>> = {
   unknown: 'not known',
 };
 
-/** A source as it is named beside a figure. */
-export const saySource = (speech: Speech, id: string): string => {
-  const source = speech.book.sources[id];
-  if (source === undefined) return id;
-  switch (source.standing) {
-    case 'judgement':
-    case 'practice':
-      return source.title.toLowerCase();
-    case 'memory':
-      return `${source.author}, from memory`;
-    case 'derived':
-      return 'worked out';
-    default:
-      return `${source.author}, ${source.year}`;
-  }
-};
-
 /** A figure with its number, its beginning and its source: `pasture/lowest-night 50 °F, own judgement`. */
 export const sayFigure = (speech: Speech, use: FigureUse): string => {
   const number = sayValue(speech, { value: use.value, unit: use.unit }, use.id);
-  if (use.own) return `${use.id} ${number}, set by you on ${sayDay(use.from, speech.today)}`;
+  if (use.own) return `${use.id} ${sayOwnFigure(speech, use)}`;
   return `${use.id} ${number}, ${saySource(speech, use.source)}`;
 };
 
@@ -70,7 +55,7 @@ const sayFigures = (speech: Speech, figures: readonly FigureUse[]): string => {
 };
 
 /** A comparison in its rule's words; with a side missing those words would limp, so only the fact is named. */
-export const sayCompared = (speech: Speech, reason: Reason): string => {
+export const sayCompared = (speech: Speech, reason: Omit<Reason, 'n'>): string => {
   if (reason.outcome !== 'unknown') return capital(phrase(speech, reason.says));
   const missing = reason.fact.value === null || reason.other === null ? reason.fact.id : reason.other.id;
   return capital(nameOf(speech, missing));

@@ -4,8 +4,9 @@ import type { RecordWords } from '../../engine/types.ts';
 import { readQuantity } from '../../engine/units.ts';
 import { listed } from './listed.ts';
 import { nameOfTerm } from './named.ts';
+import { figureFieldsInWords } from './own-record.ts';
 import { capital } from './phrase.ts';
-import { sayAsTyped, sayDay } from './quantity.ts';
+import { sayAsTyped, sayDay, sayTime } from './quantity.ts';
 import type { Speech } from './speech.ts';
 
 /** An entry as it stands or will stand in the ledger. */
@@ -28,6 +29,7 @@ const sayField = (speech: Speech, name: string, value: unknown): string => {
   if (setting !== undefined) return setting.name;
   if (name === 'cause' || name === 'sign') return nameOfTerm(speech.book, value);
   if (isDay(value)) return sayDay(value, speech.today);
+  if (name === 'fetched') return sayTime(value, speech.today);
   if (moneyFields.has(name)) return `${speech.currency}${value}`;
   const quantity = readQuantity(speech.book.units, value);
   return quantity === undefined ? value : sayAsTyped(speech, quantity);
@@ -38,9 +40,12 @@ const wordsFor = (speech: Speech, kind: string): RecordWords | undefined => spee
 /** The entry read back; a part in [square brackets] falls away when one of its fields is missing. */
 export const sayRecord = (speech: Speech, { kind, on, fields }: Recordable): string => {
   const template = wordsFor(speech, kind)?.says ?? kind;
-  const values: Readonly<Record<string, unknown>> = { ...fields, on };
+  const values: Readonly<Record<string, unknown>> = {
+    ...(kind === 'figure' ? figureFieldsInWords(speech, fields) : fields),
+    on,
+  };
   const has = (name: string): boolean =>
-    Object.hasOwn(values, name) && values[name] !== null && values[name] !== false;
+    Object.hasOwn(values, name) && values[name] != null && values[name] !== false;
   const kept = template.replace(/\[([^\]]*)\]/g, (_, part: string) =>
     [...part.matchAll(/\{([^}]+)\}/g)].every(([, name = '']) => has(name)) ? part : '',
   );

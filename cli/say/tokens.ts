@@ -36,6 +36,13 @@ export type Token =
       readonly at: string;
       readonly done: boolean;
     }
+  /** A task on a sheet for a helper, with what belongs to it on lines of their own: where, by when, how to see that it went right. */
+  | {
+      readonly t: 'task';
+      readonly n: number;
+      readonly text: string;
+      readonly notes: readonly string[];
+    }
   /** One of several readings offered back; the keeper answers with its number. */
   | { readonly t: 'choice'; readonly n: number; readonly text: string }
   /** Lines drawn with characters, and the sentence that says the same. */

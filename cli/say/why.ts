@@ -1,12 +1,13 @@
 /** "why" and "why 2" in words: all reasons with their rules, or the working of one of them down to figures and entries. */
-import { stepOf, stepsBehind, stepsInto } from '../../engine/explain/drill.ts';
+import { partsOf, stepOf, stepsBehind, stepsInto } from '../../engine/explain/drill.ts';
 import type { Answer, Reason, Shown, Step } from '../../engine/types.ts';
 import { sayClaim } from './answer.ts';
 import { sayAllAssumed } from './assumed.ts';
 import { nameOf } from './names.ts';
 import { capital, fill } from './phrase.ts';
 import { sayValue } from './quantity.ts';
-import { sayFigure, sayReason, saySource } from './reason.ts';
+import { sayFigure, sayReason } from './reason.ts';
+import { saySource } from './source.ts';
 import type { Speech } from './speech.ts';
 import type { Token } from './tokens.ts';
 
@@ -65,29 +66,76 @@ const sayHow = (speech: Speech, answer: Answer, step: Step): string => {
   });
 };
 
-const sayStep = (speech: Speech, answer: Answer, lines: readonly string[], step: Step): Token[] => {
+/** A step with its formula, its figures and its entries, and what went into it, each part with the number that opens it. */
+const sayStep = (
+  speech: Speech,
+  answer: Answer,
+  lines: readonly string[],
+  step: Step,
+  numberOf: (part: number) => string,
+): Token[] => {
   const value = sayValue(speech, step, step.fact);
   const how = step.supposed ? 'supposed' : sayHow(speech, answer, step);
+  const assumed = sayAllAssumed(speech, step.assumed);
   return [
     { t: 'heading', text: `${capital(nameOf(speech, step.fact))}: ${value}` },
     { t: 'detail', text: `${capital(how)}.` },
     ...stepsInto(answer, step).map(
-      (each): Token => ({
+      (each, at): Token => ({
         t: 'detail',
-        text: `${capital(nameOf(speech, each.fact))}: ${sayValue(speech, each, each.fact)}.`,
+        text: `${numberOf(at + 1)} ${capital(nameOf(speech, each.fact))}: ${sayValue(speech, each, each.fact)}.`,
       }),
     ),
     ...step.figures.map((use): Token => ({ t: 'figure', text: sayFigure(speech, use) })),
     ...step.entries.map(
       ({ line }): Token => ({ t: 'detail', text: `Line ${line}: ${lines[line - 1] ?? ''}` }),
     ),
+    ...(assumed === null ? [] : [{ t: 'detail', text: assumed } as const]),
   ];
 };
 
+const sayOpening = (answer: Answer, steps: readonly Step[], from: string): Token[] => {
+  const count = partsOf(answer, steps).length;
+  const one: Token = { t: 'next', text: `Say "why ${from}.1" to go on down.` };
+  return count === 0
+    ? []
+    : [
+        count === 1
+          ? one
+          : { t: 'next', text: `Say "why ${from}.1" to "why ${from}.${count}" to go on down.` },
+      ];
+};
+
+const sayAll = (
+  speech: Speech,
+  answer: Answer,
+  lines: readonly string[],
+  steps: readonly Step[],
+  from: string,
+): Token[] => {
+  let before = 0;
+  const tokens: Token[] = [];
+  for (const step of steps) {
+    const first = before;
+    tokens.push(...sayStep(speech, answer, lines, step, (part) => `${from}.${first + part}`));
+    before += stepsInto(answer, step).length;
+  }
+  return tokens;
+};
+
 /**
- * The working of one reason: its fact, and the fact it was held against, each with formula, parts, figures and entries.
+ * Steps in full. Their parts are numbered on through all of them, below the number they stand under.
  * @param lines raw lines of the ledger, line 1 first
  */
+export const saySteps = (
+  speech: Speech,
+  answer: Answer,
+  lines: readonly string[],
+  steps: readonly Step[],
+  from: string,
+): readonly Token[] => [...sayAll(speech, answer, lines, steps, from), ...sayOpening(answer, steps, from)];
+
+/** The working of one reason: its facts, each with formula, parts, figures and entries; then the rule. */
 export const sayWorking = (
   speech: Speech,
   answer: Answer,
@@ -95,12 +143,25 @@ export const sayWorking = (
   reason: Reason,
 ): readonly Token[] => {
   const rule = speech.book.rules[reason.rule];
+  const steps = stepsBehind(answer, reason);
+  const from = String(reason.n);
   return [
     sayReason(speech, answer, reason),
-    ...stepsBehind(answer, reason).flatMap((step) => sayStep(speech, answer, lines, step)),
+    ...sayAll(speech, answer, lines, steps, from),
     {
       t: 'detail',
       text: `Rule ${reason.rule}: ${rule?.whyRight ?? reason.why} (${saySource(speech, reason.source)}).`,
     },
+    ...sayOpening(answer, steps, from),
   ];
 };
+
+/** The first number in a text, as it is read. */
+const numberIn = (text: string): number | null => {
+  const found = /[-−]?\d+(?:\.\d+)?/.exec(text)?.[0];
+  return found === undefined ? null : Number(found.replace('−', '-'));
+};
+
+/** Of the steps whose values an answer says, those said as this number: what "why 7.5" may mean. */
+export const stepsShownAs = (speech: Speech, said: readonly Step[], number: number): readonly Step[] =>
+  said.filter((step) => step.value !== null && numberIn(sayValue(speech, step, step.fact)) === number);

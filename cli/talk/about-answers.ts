@@ -1,17 +1,21 @@
 /** Questions about the answers and the ledger themselves: why, where from, help, undo. */
+import type { Day } from '../../engine/day.ts';
 import { printOf } from '../../engine/index.ts';
 import { emptyJson, type JsonAnswer } from '../say/as-json.ts';
 import { sayHelp } from '../say/help.ts';
 import { plain } from '../say/plain.ts';
 import { sayProblem } from '../say/problem.ts';
 import { sayRecord } from '../say/record.ts';
-import { namedIn, sayAnswerSources, sayFigureInFull, sayRuleInFull } from '../say/rule-source.ts';
 import type { Token } from '../say/tokens.ts';
-import { sayWhy, sayWorking } from '../say/why.ts';
 import type { Heard, Reading } from '../understand/types.ts';
+import { askReading } from './ask.ts';
 import { type Flock, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
+import { leaveInside } from './inside.ts';
 import { exits, type Memory, type Reply, settled } from './reply.ts';
+import { answerRuleSource } from './rule-source.ts';
+import { explainWhy } from './why.ts';
+import { answerWhyNot } from './why-not.ts';
 
 interface About {
   readonly flock: Flock;
@@ -19,6 +23,8 @@ interface About {
   readonly heard: Heard;
   readonly reading: Reading;
   readonly memory: Memory;
+  /** The day asked about when the words name none. */
+  readonly on: Day;
   /** Whether a record may be written. */
   readonly write: boolean;
 }
@@ -51,48 +57,49 @@ const nothingToExplain: readonly Token[] = [
   { t: 'next', text: 'Ask something first, such as "can they go out", then "why".' },
 ];
 
-const why = (about: About): Reply => {
+const why = (about: About): Reply | Promise<Reply> => {
   const { flock, memory, reading } = about;
   const { answer } = memory;
   if (answer === null) return talk(about, nothingToExplain, exits.cannotSay, 'cannot-say');
-  const speech = speechFor(flock);
-  const n = Number(reading.slots.n);
-  if (!Number.isInteger(n)) return talk(about, sayWhy(speech, answer), exits.answered);
-  const reasons = answer.parts.flatMap((part) => part.reasons);
-  const reason = reasons.find((each) => each.n === n);
-  if (reason === undefined) {
-    const range =
-      reasons.length === 0
-        ? 'It has no numbered reasons.'
-        : `Its reasons are numbered 1 to ${reasons.length}.`;
-    return talk(
-      about,
-      [{ t: 'claim', text: `The last answer has no reason ${n}. ${range}` }],
-      exits.notUnderstood,
-      'cannot-say',
-    );
-  }
-  return talk(about, sayWorking(speech, answer, flock.engine().lines, reason), exits.answered);
+  if (reading.slots.not !== undefined)
+    return answerWhyNot(flock, about.words, about.heard, reading, answer, memory);
+  const { lines } = flock.engine();
+  const { tokens, isFound } = explainWhy(speechFor(flock), answer, lines, about.words);
+  return isFound
+    ? talk(about, tokens, exits.answered)
+    : talk(about, tokens, exits.notUnderstood, 'cannot-say');
 };
 
-const ruleSource = (about: About): Reply => {
-  const { flock, words, memory } = about;
-  const speech = speechFor(flock);
-  const { rules, figures } = namedIn(flock.book, words);
-  const named = [
-    ...rules.flatMap((rule) => sayRuleInFull(speech, rule)),
-    ...figures.flatMap((figure) => sayFigureInFull(speech, figure)),
-  ];
-  if (named.length > 0) return talk(about, named, exits.answered);
-  return memory.answer === null
-    ? talk(about, nothingToExplain, exits.cannotSay, 'cannot-say')
-    : talk(about, sayAnswerSources(speech, memory.answer), exits.answered);
+/** Leaves a what-if; the last question is answered once more, as things are. */
+const leave = async (about: About): Promise<Reply> => {
+  const { flock, memory, words } = about;
+  const isSupposing = (memory.heard?.readings[0]?.supposing.length ?? 0) > 0;
+  if (memory.inside.length === 0 && !isSupposing)
+    return talk(
+      about,
+      [{ t: 'claim', text: 'Nothing is being supposed: this is how things are.' }],
+      exits.answered,
+    );
+  const left = leaveInside(memory);
+  const [reading] = left.heard?.readings ?? [];
+  const said: Token = { t: 'claim', text: 'Nothing is supposed any more.' };
+  if (left.heard === null || reading === undefined || memory.answer === null)
+    return { ...talk(about, [said], exits.answered), memory: { ...left, choices: [] } };
+  const again = await askReading(flock, words, left.heard, { ...reading, stays: false }, about.on, left);
+  return { ...again, tokens: [said, ...again.tokens] };
 };
 
 const undo = async (about: About): Promise<Reply> => {
   const { flock, memory, heard } = about;
+  // Inside a what-if, what was said last is a supposition: that is what is taken back.
+  if (memory.inside.length > 0 && memory.heard?.readings[0]?.topic.startsWith('tell:') === false)
+    return leave(about);
   const speech = speechFor(flock);
-  const last = flock.engine().standing().at(-1);
+  // What was fetched is nothing that anybody said: the last thing said is taken back.
+  const last = flock
+    .engine()
+    .standing()
+    .findLast(({ fields }) => fields.fetched === undefined);
   if (last === undefined)
     return talk(
       about,
@@ -102,6 +109,14 @@ const undo = async (about: About): Promise<Reply> => {
     );
   const { kind: _kind, on: _on, written: _written, by: _by, ...fields } = JSON.parse(last.raw);
   const says = sayRecord(speech, { kind: last.kind, on: last.on, fields });
+  if (about.write && flock.readOnly !== undefined) {
+    const tokens: Token[] = [
+      { t: 'claim', text: 'Not taken back.' },
+      { t: 'detail', text: `This would be taken back: ${says}` },
+      { t: 'caution', text: flock.readOnly },
+    ];
+    return talk(about, tokens, exits.problems, 'cannot-say');
+  }
   if (!about.write || !flock.canWrite) {
     return talk(
       about,
@@ -148,8 +163,9 @@ const undo = async (about: About): Promise<Reply> => {
 
 const handlers: Readonly<Record<string, (about: About) => Reply | Promise<Reply>>> = {
   why,
-  'rule-source': ruleSource,
+  'rule-source': ({ flock, words, reading, memory }) => answerRuleSource(flock, words, reading, memory),
   undo,
+  'as-things-are': leave,
   help: (about) => talk(about, sayHelp(about.flock.book), exits.answered),
 };
 

@@ -7,32 +7,34 @@ import { joinPictures } from '../picture/picture.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { answerAsJson, emptyJson, jointVerdict } from '../say/as-json.ts';
 import { listed } from '../say/listed.ts';
+import { sayOwn, sayOwnLeftOut } from '../say/own.ts';
 import { sayProblem } from '../say/problem.ts';
 import type { Speech } from '../say/speech.ts';
 import type { Token } from '../say/tokens.ts';
-import type { Heard, Reading, Supposing } from '../understand/types.ts';
+import { sayWhatIf } from '../say/what-if.ts';
+import { whatIfAsJson } from '../say/what-if-as-json.ts';
+import type { Heard, Reading } from '../understand/types.ts';
 import { type Flock, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
+import { insideAfter, markSupposed, readInside } from './inside.ts';
 import { exits, type Memory, type Reply, settled } from './reply.ts';
+import { isSupposedIn, type LeftOut } from './supposed.ts';
 import { toRequest } from './to-request.ts';
 
 const sayAssumptions = (reading: Reading): Token[] =>
   reading.assumed.length === 0 ? [] : [{ t: 'detail', text: `Heard it ${listed(reading.assumed)}.` }];
 
-const sayLeftOut = (leftOut: readonly Supposing[]): Token[] =>
-  leftOut.map(({ what }) => ({
-    t: 'detail',
-    text: `I cannot suppose the ${what} here; this is the answer as things are.`,
-  }));
+const sayLeftOut = (leftOut: readonly LeftOut[]): Token[] =>
+  leftOut.map(({ why }) => ({ t: 'detail', text: why }));
 
-const saySupposed = (reading: Reading, leftOut: readonly Supposing[]): Token[] => {
-  const taken = reading.supposing.filter((each) => !leftOut.includes(each));
-  const words = taken.map(
-    ({ what, value, unit, adds }) =>
-      `${what} ${adds && Number(value) > 0 ? '+' : ''}${value}${unit === null ? '' : ` ${unit}`}`,
-  );
-  return words.length === 0 ? [] : [{ t: 'heading', text: `Supposing ${listed(words)}; nothing is written` }];
-};
+/** What was heard, less what could not be supposed: a line that follows on shall not suppose it again. */
+const withoutLeftOut = (heard: Heard, leftOut: readonly LeftOut[]): Heard => ({
+  ...heard,
+  readings: heard.readings.map((reading) => ({
+    ...reading,
+    supposing: reading.supposing.filter((each) => !leftOut.some(({ supposing }) => supposing === each)),
+  })),
+});
 
 /** Broken lines that an answer has to do without. */
 const sayProblems = (problems: readonly Problem[], answer: Answer): Token[] => {
@@ -71,13 +73,20 @@ export const askReading = async (
   flock: Flock,
   words: string,
   heard: Heard,
-  reading: Reading,
+  alone: Reading,
   on: Day,
   memory: Memory,
 ): Promise<Reply> => {
   const speech = speechFor(flock);
-  const { request, leftOut } = toRequest(flock, reading, on, speech.system);
-  const answer = await flock.engine().ask(request);
+  const reading = readInside(alone, memory.inside);
+  const { request, whatIf, named, leftOut } = toRequest(flock, reading, on, speech.system);
+  const compared = whatIf.length === 0 ? null : await flock.engine().askWhatIf(request, whatIf);
+  const answer = compared?.after ?? (await flock.engine().ask(request));
+  const inside = insideAfter(
+    alone,
+    memory.inside,
+    named.map(({ supposing }) => supposing),
+  );
   const isAlone = flock.engine().state(request.moment).groups.length === 0;
   if (isAlone && answer.parts.every((part) => part.steps.length === 0 && part.headline === null)) {
     return nobody(speech, words, heard, reading, memory);
@@ -91,16 +100,27 @@ export const askReading = async (
   );
   return {
     tokens: [
-      ...saySupposed(reading, leftOut),
+      ...markSupposed(named, inside.length > 0 && memory.inside.length === 0),
       ...sayAnswer(speech, answer),
+      ...(compared === null ? [] : sayWhatIf(speech, compared)),
       ...pictures.map((picture): Token => ({ t: 'picture', ...picture })),
       ...sayAssumptions(reading),
-      ...sayLeftOut(leftOut),
+      ...sayLeftOut(leftOut.filter(({ supposing }) => !isSupposedIn(memory.inside, supposing))),
+      ...sayOwn(speech, answer),
       ...sayProblems(answer.problems, answer),
+      ...sayOwnLeftOut(flock.ownProblems ?? []),
     ],
-    json: { ...json, picture: joinPictures(pictures) },
+    json: {
+      ...json,
+      picture: joinPictures(pictures),
+      difference: compared === null ? null : whatIfAsJson(speech, compared),
+    },
     record: null,
     exit: jointVerdict(answer.parts) === 'cannot-say' ? exits.cannotSay : exits.answered,
-    memory: { ...settled(memory, heard), answer },
+    memory: {
+      ...settled(memory, withoutLeftOut(heard, leftOut)),
+      answer,
+      inside,
+    },
   };
 };

@@ -4,7 +4,7 @@ import { stepsOf } from '../say/answer.ts';
 import { clean } from '../say/clean.ts';
 import { type CalendarEvent, sayCalendar } from '../say/icalendar.ts';
 import { capital, phrase } from '../say/phrase.ts';
-import { saySource } from '../say/reason.ts';
+import { saySource } from '../say/source.ts';
 import type { Speech } from '../say/speech.ts';
 import { type Flock, momentOn, speechFor } from './flock.ts';
 

@@ -1,10 +1,12 @@
 /** The flock being talked about: its engine, opened again after every writing, and who is talking when. */
 import type { Day } from '../../engine/day.ts';
 import type { Appended, Engine, NewEntry } from '../../engine/index.ts';
+import type { Problem } from '../../engine/problem.ts';
 import type { Moment, Rulebook, State } from '../../engine/types.ts';
 import type { Speech } from '../say/speech.ts';
 import type { Lexicon } from '../understand/lexicon.ts';
 import type { About, Asking, Heard, KnownGroup } from '../understand/types.ts';
+import type { Fetched, Wanted } from '../weather/fetch-forecast.ts';
 
 export interface Flock {
   readonly book: Rulebook;
@@ -14,8 +16,16 @@ export interface Flock {
   readonly asOf: Day | null;
   /** Whether pictures must do with ASCII characters. */
   readonly isAscii: boolean;
-  /** False for the demo, which is read-only. */
+  /** False for the demo, and where the keeper's own file is only to be read. */
   readonly canWrite: boolean;
+  /** Why the keeper's own file is only to be read and what to do about it; left out where it may be written to, and for the demo. */
+  readonly readOnly?: string | undefined;
+  /** What is wrong with the keeper's own rule files, which are then all left out; none where there are no such files. */
+  readonly ownProblems?: readonly Problem[] | undefined;
+  /** Where the rules that gave advice are kept, and the time it is given; left out where no advice is noted. */
+  readonly advice?: { readonly rulesFolder: string; readonly at: string } | undefined;
+  /** Fetches a forecast over the network; left out where none is to be fetched. */
+  readonly fetchForecast?: ((wanted: Wanted) => Promise<Fetched>) | undefined;
   /** The ledger as it stands now. */
   engine(): Engine;
   /** Writes entries told in one breath, stamped with time and writer; the engine is open on them afterwards. */

@@ -2,7 +2,7 @@
 import type { Answer } from '../../engine/types.ts';
 import type { JsonAnswer } from '../say/as-json.ts';
 import type { Token } from '../say/tokens.ts';
-import type { Asking, Draft, Heard, Reading } from '../understand/types.ts';
+import type { Asking, Draft, Heard, Reading, Supposing } from '../understand/types.ts';
 
 /** Exit codes as promised to scripts. */
 export const exits = { answered: 0, problems: 1, notUnderstood: 2, cannotSay: 3, wrongUse: 64 } as const;
@@ -14,11 +14,20 @@ export interface Memory {
   /** The readings offered last, in the order of their numbers. */
   readonly choices: readonly Reading[];
   readonly asking: Asking | null;
+  /** What a what-if has supposed that the conversation is still inside of. */
+  readonly inside: readonly Supposing[];
   /** Records of the same breath that wait for the one being asked about. */
   readonly waiting: readonly Draft[];
 }
 
-export const nothingYet: Memory = { heard: null, answer: null, choices: [], asking: null, waiting: [] };
+export const nothingYet: Memory = {
+  heard: null,
+  answer: null,
+  choices: [],
+  asking: null,
+  inside: [],
+  waiting: [],
+};
 
 /** The memory once a line has been dealt with: nothing is offered, asked for or waiting any more. The answer before stays in mind. */
 export const settled = (memory: Memory, heard: Heard): Memory => ({

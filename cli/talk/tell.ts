@@ -1,11 +1,14 @@
 /** Records told in plain words → read back, completed one question at a time, then written. */
 import { type Appended, freeName } from '../../engine/index.ts';
 import { emptyJson, type JsonAnswer } from '../say/as-json.ts';
+import { sayCells } from '../say/own-record.ts';
+import { capital } from '../say/phrase.ts';
 import { sayProblem } from '../say/problem.ts';
 import { askField, sayRecord } from '../say/record.ts';
 import type { Speech } from '../say/speech.ts';
 import type { Token } from '../say/tokens.ts';
 import type { Draft, Heard, Reading } from '../understand/types.ts';
+import { figureHints, figureTold } from './figure-told.ts';
 import { type Flock, momentOn, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
 import { exits, type Memory, type Reply, settled } from './reply.ts';
@@ -31,13 +34,14 @@ const jsonFor = (words: string, reading: Reading, more: Partial<JsonAnswer>): Js
 
 /** Asks for the first field that is missing; the records wait until it is said. */
 const askBack = (
-  speech: Speech,
+  flock: Flock,
   words: string,
   heard: Heard,
   reading: Reading,
   drafts: readonly Draft[],
   memory: Memory,
 ): Reply => {
+  const speech = speechFor(flock);
   const lacking = drafts.find((draft) => draft.missing.length > 0) as Draft;
   const field = lacking.missing[0] ?? '';
   const ask = askField(speech, lacking.kind, field);
@@ -48,6 +52,10 @@ const askBack = (
   return {
     tokens: [
       { t: 'claim', text: ask },
+      ...sayCells(speech, lacking, field),
+      ...figureHints(flock, lacking, field, words).map(
+        (text): Token => ({ t: 'detail', text: `${capital(text)}.` }),
+      ),
       {
         t: 'detail',
         text: said === '' ? 'Nothing is written yet.' : `Nothing is written yet; this waits: ${said}`,
@@ -108,7 +116,9 @@ const accepted = (
   memory: Memory,
 ): Reply => {
   const says = readBack(speech, drafts);
-  const doubts = written.problems.filter((problem) => !problem.grave && problem.code === 'doubtful-value');
+  const doubts = written.problems.filter(
+    ({ grave, code }) => !grave && (code === 'doubtful-value' || code === 'repeated-line'),
+  );
   return {
     tokens: [
       { t: 'claim', text: `Written: ${says}` },
@@ -132,6 +142,7 @@ const accepted = (
   };
 };
 
+/** Reads records back that cannot be written; `why` is undefined for the demo, where nobody expects it. */
 const readOnly = (
   speech: Speech,
   words: string,
@@ -139,8 +150,21 @@ const readOnly = (
   reading: Reading,
   drafts: readonly Draft[],
   memory: Memory,
+  why: string | undefined,
 ): Reply => {
   const says = readBack(speech, drafts);
+  if (why !== undefined)
+    return {
+      tokens: [
+        { t: 'claim', text: 'Not written.' },
+        { t: 'detail', text: `I heard: ${says}` },
+        { t: 'caution', text: why },
+      ],
+      json: jsonFor(words, reading, { verdict: 'cannot-say', headline: `Not written: ${why}` }),
+      record: { recorded: null, says, asks: null, problems: [why] },
+      exit: exits.problems,
+      memory: settled(memory, heard),
+    };
   return {
     tokens: [
       { t: 'claim', text: `I heard: ${says}` },
@@ -166,9 +190,11 @@ export const tellReading = async (
   write: boolean,
 ): Promise<Reply> => {
   const speech = speechFor(flock);
-  const drafts = [...reading.entries, ...memory.waiting].map((draft) => named(flock, draft));
+  const drafts = [...reading.entries, ...memory.waiting].map((draft) =>
+    figureTold(flock, named(flock, draft), words, reading),
+  );
   if (drafts.some((draft) => draft.missing.length > 0))
-    return askBack(speech, words, heard, reading, drafts, memory);
+    return askBack(flock, words, heard, reading, drafts, memory);
   if (!write) {
     const says = readBack(speech, drafts);
     return {
@@ -183,7 +209,7 @@ export const tellReading = async (
       memory: settled(memory, heard),
     };
   }
-  if (!flock.canWrite) return readOnly(speech, words, heard, reading, drafts, memory);
+  if (!flock.canWrite) return readOnly(speech, words, heard, reading, drafts, memory, flock.readOnly);
   const written = await flock.record(drafts.map(({ kind, on, fields }) => ({ kind, on, ...fields })));
   return written.isWritten
     ? accepted(speech, words, heard, reading, drafts, written, memory)

@@ -3,13 +3,23 @@ import type { Day } from '../../engine/day.ts';
 import { emptyJson } from '../say/as-json.ts';
 import { exampleOf, offerOf, sayNearest } from '../say/help.ts';
 import type { Token } from '../say/tokens.ts';
+import { readAsOwn } from '../understand/read-as.ts';
 import type { Heard, Reading } from '../understand/types.ts';
 import { understand } from '../understand/understand.ts';
 import { answerAbout, isAboutAnswers } from './about-answers.ts';
 import { askReading } from './ask.ts';
+import { askedOfBook } from './book-asked.ts';
+import { answerChanged } from './changed.ts';
 import { aboutFor, type Flock } from './flock.ts';
+import { answerForecast } from './forecast.ts';
+import { forecastWish } from './forecast-wish.ts';
 import { nothingHeard } from './heard-as-json.ts';
+import { leaveByRecord } from './inside.ts';
+import { noteAdvice } from './note-advice.ts';
 import { exits, type Memory, type Reply } from './reply.ts';
+import { answerSheet } from './sheet.ts';
+import { askSupposing } from './suppose-told.ts';
+import { restingReading } from './supposed.ts';
 import { tellReading } from './tell.ts';
 
 export interface Manner {
@@ -19,11 +29,14 @@ export interface Manner {
   readonly group: string | null;
   /** Whether records are written, or only read back. */
   readonly write: boolean;
+  /** Whether an answer is noted as advice given, so that it can be asked about later; where people read it, not scripts. */
+  readonly notes?: boolean | undefined;
 }
 
 const outside = (flock: Flock, words: string, heard: Heard, memory: Memory): Reply => ({
   tokens: [
     { t: 'claim', text: 'That is outside what I can answer.' },
+    ...sayHazard(flock, heard),
     ...sayNearest(flock.book, heard.nearest),
   ],
   json: {
@@ -36,9 +49,16 @@ const outside = (flock: Flock, words: string, heard: Heard, memory: Memory): Rep
   memory: { ...memory, choices: [] },
 });
 
+/** The caution for a danger that the words speak of. */
+const sayHazard = (flock: Flock, heard: Heard): readonly Token[] => {
+  const text = heard.hazard === undefined ? undefined : flock.book.words.hazards[heard.hazard];
+  return text === undefined ? [] : [{ t: 'caution', text }];
+};
+
 const askWhich = (flock: Flock, words: string, heard: Heard, memory: Memory): Reply => ({
   tokens: [
     { t: 'claim', text: 'Which do you mean?' },
+    ...sayHazard(flock, heard),
     ...heard.readings.map(
       (reading, index): Token => ({ t: 'choice', n: index + 1, text: offerOf(flock.book, reading.topic) }),
     ),
@@ -69,11 +89,21 @@ const carryOut = async (
   memory: Memory,
   manner: Manner,
 ): Promise<Reply> => {
+  if (reading.topic.startsWith('tell:') && reading.supposing.length > 0)
+    return askSupposing(flock, words, reading, manner.on, memory);
   if (reading.topic.startsWith('tell:'))
-    return tellReading(flock, words, heard, reading, memory, manner.write);
+    return leaveByRecord(
+      await tellReading(flock, words, heard, reading, memory, manner.write),
+      memory.inside,
+    );
   if (isAboutAnswers(reading.topic))
-    return answerAbout({ flock, words, heard, reading, memory, write: manner.write });
-  return askReading(flock, words, heard, reading, manner.on, memory);
+    return answerAbout({ flock, words, heard, reading, memory, on: manner.on, write: manner.write });
+  if (reading.topic === 'sheet') return answerSheet(flock, words, reading, memory, manner.on);
+  if (reading.topic === 'what-changed')
+    return answerChanged({ flock, words, reading, memory, on: manner.on });
+  const reply = await askReading(flock, words, heard, reading, manner.on, memory);
+  if (manner.notes === true) await noteAdvice(flock, words, reply.memory);
+  return reply;
 };
 
 const within = (reading: Reading, group: string | null): Reading =>
@@ -86,9 +116,17 @@ export const turn = async (flock: Flock, words: string, memory: Memory, manner: 
     const heard: Heard = { words, readings: [picked], sure: true, nearest: [] };
     return carryOut(flock, words, heard, within(picked, manner.group), memory, manner);
   }
-  const heard = understand(words, aboutFor(flock, memory.heard, memory.asking), flock.lexicon);
-  const [first] = heard.readings;
+  // What was asked back comes first: a place may answer it.
+  const wish = memory.asking === null ? forecastWish(words) : null;
+  if (wish !== null) return answerForecast(flock, words, wish, memory, manner.write);
+  const about = aboutFor(flock, memory.heard, memory.asking);
+  const heard =
+    askedOfBook(flock, words, memory) ??
+    readAsOwn(words, about, flock.lexicon) ??
+    understand(words, about, flock.lexicon);
+  const first = restingReading(flock, heard.readings);
   if (first === undefined) return outside(flock, words, heard, memory);
   if (!heard.sure) return askWhich(flock, words, heard, memory);
-  return carryOut(flock, words, heard, within(first, manner.group), memory, manner);
+  const taken = { ...heard, readings: [first, ...heard.readings.filter((each) => each !== first)] };
+  return carryOut(flock, words, taken, within(first, manner.group), memory, manner);
 };

@@ -12,7 +12,7 @@ export interface Completed {
 }
 
 const dayFields = new Set(['hatched', 'until']);
-const textFields = new Set(['who', 'words', 'why', 'reason', 'strip', 'ration']);
+const textFields = new Set(['who', 'words', 'why', 'reason', 'strip', 'ration', 'at', 'figure']);
 const longestAnswer = 12;
 /** A name is short and counts nothing: what is longer tells something else. */
 const longestName = 5;

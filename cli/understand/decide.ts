@@ -1,37 +1,27 @@
-/** Whether the best match is taken, asked back about, or turned away. */
-import type { Match } from './match.ts';
+/** Whether the likeliest topic is taken, asked back about, or the line turned away. */
+import type { Match, Ranking } from './match.ts';
 
 /**
- * Set by trying on labelled lines: higher asks back more often and is wrong less often. Wording alone has to be surer than
- * wording with an idea behind it that the topic is about, and not one that only goes along with it.
+ * Set by leaving one voice after the other out: higher asks back more often and is wrong less often. Nothing is offered that is
+ * far less likely than the best.
  */
-export const bounds = {
-  sure: 2.2,
-  sureByWording: 4,
-  carries: 1,
-  lead: 0.8,
-  choice: 1.2,
-  near: 2.6,
-  choices: 3,
-};
+export const bounds = { sure: 0.55, away: 0.4, choice: 0.03, choices: 3, hazard: 0.1 };
 
 export interface Decision {
   readonly taken: readonly Match[];
   readonly sure: boolean;
   readonly nearest: readonly string[];
+  /** A danger likely enough to say its caution, whatever else is said. */
+  readonly hazard: string | undefined;
 }
 
-/** Decides over matches that are sorted best first. */
-export const decide = (matches: readonly Match[]): Decision => {
-  const best = matches[0];
+/** Decides over a ranking that is sorted likeliest first. */
+export const decide = ({ matches, outside, hazard }: Ranking): Decision => {
+  const danger = hazard !== null && hazard.chance >= bounds.hazard ? hazard.id : undefined;
+  const [best] = matches;
   const nearest = matches.slice(0, bounds.choices).map((match) => match.topic.id);
-  if (best === undefined || best.score < bounds.choice) return { taken: [], sure: false, nearest };
-  const next = matches[1]?.score ?? Number.NEGATIVE_INFINITY;
-  const isCarried = best.evidence.some((each) => each.weight >= bounds.carries && each.idea !== 'wording');
-  const enough = isCarried ? bounds.sure : bounds.sureByWording;
-  const sure = best.score >= enough && best.score - next >= bounds.lead;
-  const taken = matches
-    .filter((match) => match.score >= bounds.choice && match.score >= best.score - bounds.near)
-    .slice(0, bounds.choices);
-  return { taken, sure, nearest };
+  if (best === undefined || (outside > best.score && outside >= bounds.away))
+    return { taken: [], sure: false, nearest, hazard: danger };
+  const taken = matches.filter((match) => match.score >= bounds.choice).slice(0, bounds.choices);
+  return { taken, sure: best.score >= bounds.sure, nearest, hazard: danger };
 };

@@ -1,11 +1,8 @@
 /** The rulebook as understanding uses it: topics with their ideas, all phrases in one index, and the learned weights. */
 import type { Rulebook, Unit } from '../../engine/types.ts';
-import { featuresOf } from './features.ts';
-import { findAll, type Grounds } from './find/all.ts';
-import { nameBirds } from './find/group.ts';
 import { unitWords } from './find/quantity.ts';
-import { type Likeness, learnLikeness } from './likeness.ts';
-import { indexPhrases, type Phrase, type PhraseIndex } from './phrase-index.ts';
+import type { Weights } from './learn/pack.ts';
+import type { Phrase, PhraseIndex } from './phrase-index.ts';
 import type { TermSpan } from './spans.ts';
 import { mendSlips } from './spelling.ts';
 import { stemOf } from './stem.ts';
@@ -16,82 +13,50 @@ export interface Topic {
   readonly id: string;
   readonly family: 'ask' | 'tell' | 'about';
   readonly offer: string;
-  readonly ideas: Readonly<Record<string, number>>;
 }
 
 export interface Lexicon {
   readonly topics: readonly Topic[];
   readonly index: PhraseIndex;
   readonly units: ReadonlyMap<string, Unit>;
-  readonly likeness: Likeness;
-  /** Ideas that some question, or some record, is about; the others speak for being outside. */
-  readonly claimed: Readonly<Record<Topic['family'], ReadonlySet<string>>>;
+  /** What each word and idea, and each run of letters, says for each topic. */
+  readonly words: Weights;
+  readonly letters: Weights;
+  /** Dangers that a line outside may speak of. */
+  readonly hazards: readonly string[];
   /** Every word it knows, for telling slips from words. */
   readonly vocabulary: ReadonlySet<string>;
   readonly stems: ReadonlySet<string>;
   readonly classOf: (span: TermSpan) => string | null;
 }
 
-interface Taught {
-  readonly phrasings: readonly string[];
-  readonly not: readonly string[];
-  readonly topic: Topic;
+/** What is worked out from all phrasings and all labelled lines, so that a build can work it out once and ship it. */
+export interface Learned {
+  /** Phrases by their first stem. */
+  readonly index: readonly (readonly [string, readonly Phrase[]])[];
+  readonly vocabulary: readonly string[];
+  /** By stems, pairs of stems and ideas. */
+  readonly words: Weights;
+  /** By runs of letters. */
+  readonly letters: Weights;
 }
 
-const taughtTopics = (book: Rulebook): readonly Taught[] => [
+/** Everything that a line can be about, in the order of the rule files. */
+export const topicsOf = (book: Rulebook): readonly Topic[] => [
   ...Object.values(book.questions).map(
-    (question): Taught => ({
-      phrasings: [question.example, ...question.phrasings],
-      not: question.not,
-      topic: {
-        id: question.id,
-        family: question.kind === 'about' ? 'about' : 'ask',
-        offer: question.offer,
-        ideas: question.ideas,
-      },
+    (question): Topic => ({
+      id: question.id,
+      family: question.kind === 'about' ? 'about' : 'ask',
+      offer: question.offer,
     }),
   ),
   ...Object.values(book.records)
     .filter((record) => book.questions[record.kind] === undefined)
-    .map(
-      (record): Taught => ({
-        phrasings: [record.example, ...record.phrasings],
-        not: record.not,
-        topic: { id: `tell:${record.kind}`, family: 'tell', offer: record.offer, ideas: record.ideas },
-      }),
-    ),
+    .map((record): Topic => ({ id: `tell:${record.kind}`, family: 'tell', offer: record.offer })),
 ];
 
-const allPhrases = (book: Rulebook): readonly { words: string; list: TermSpan['list']; id: string }[] => {
-  const { ideas, causes, signs, settings } = book.words;
-  const listed = (list: TermSpan['list'], entries: readonly (readonly [string, readonly string[]])[]) =>
-    entries.flatMap(([id, words]) => words.map((each) => ({ words: each, list, id })));
-  return [
-    ...listed('idea', Object.entries(ideas)),
-    ...listed(
-      'cause',
-      Object.entries(causes).map(([id, cause]) => [id, cause.words] as const),
-    ),
-    ...listed(
-      'sign',
-      Object.entries(signs).map(([id, sign]) => [id, sign.words] as const),
-    ),
-    ...listed(
-      'setting',
-      Object.entries(settings).map(([id, setting]) => [id, setting.words] as const),
-    ),
-  ];
-};
-
-/** Ideas that some topic of a family is about. `about` topics speak of whatever was asked or told before. */
-const claimedBy = (topics: readonly Topic[], family: Topic['family']): ReadonlySet<string> =>
-  new Set(
-    topics
-      .filter((topic) => topic.family === family || topic.family === 'about' || family === 'about')
-      .flatMap((topic) => Object.keys(topic.ideas).filter((idea) => (topic.ideas[idea] ?? 0) > 0)),
-  );
-
-const classIn =
+/** The class of a cause or a sign, such as hunters or breathing. */
+export const classIn =
   (book: Rulebook) =>
   (span: TermSpan): string | null =>
     span.list === 'cause'
@@ -100,57 +65,24 @@ const classIn =
         ? (book.words.signs[span.id]?.class ?? null)
         : null;
 
-/** What is worked out from all phrasings. Plain JSON, so that a build can work it out once and ship it. */
-export interface Learned {
-  /** Phrases by their first stem. */
-  readonly index: readonly (readonly [string, readonly Phrase[]])[];
-  readonly likeness: Likeness;
-  readonly vocabulary: readonly string[];
-}
+/** What slips are mended towards. */
+export const slipsOf = (vocabulary: readonly string[]) => ({
+  words: new Set(vocabulary),
+  stems: new Set(vocabulary.map(stemOf)),
+});
 
-/** Reads all phrasings of a rulebook; the costly part of making a lexicon, some hundred milliseconds. */
-export const learn = (book: Rulebook): Learned => {
-  const taught = taughtTopics(book);
-  const phrases = allPhrases(book);
-  const index = indexPhrases(phrases);
-  const units = unitWords(book.units);
-  const namings = nameBirds([], book.words.kinds);
-  const grounds: Grounds = { today: '2000-01-01', system: 'us', groups: [], namings, units, index };
-  const read = (words: string): readonly string[] =>
-    featuresOf(findAll(tokenise(words), grounds), classIn(book)).map((each) => each.id);
-  const known = [
-    ...phrases.map((each) => each.words),
-    ...taught.flatMap((each) => each.phrasings),
-    ...units.keys(),
-    ...Object.values(book.words.kinds).flat(),
-  ];
-  const lessons = taught.map((each) => ({
-    topic: each.topic.id,
-    phrasings: each.phrasings.map(read),
-    not: each.not.map(read),
-  }));
+/** Makes the lexicon of a rulebook from what was learned from the same rulebook. */
+export const makeLexicon = (book: Rulebook, learned: Learned): Lexicon => {
+  const slips = slipsOf(learned.vocabulary);
   return {
-    index: [...index],
-    likeness: learnLikeness(lessons),
-    vocabulary: [...new Set(known.flatMap((words) => tokenise(words).map((token) => token.word)))],
-  };
-};
-
-/** Makes the lexicon of a rulebook. `learned` has to come from the same rulebook. */
-export const makeLexicon = (book: Rulebook, learned: Learned = learn(book)): Lexicon => {
-  const topics = taughtTopics(book).map((each) => each.topic);
-  return {
-    topics,
+    topics: topicsOf(book),
     index: new Map(learned.index),
     units: unitWords(book.units),
-    likeness: learned.likeness,
-    claimed: {
-      ask: claimedBy(topics, 'ask'),
-      tell: claimedBy(topics, 'tell'),
-      about: claimedBy(topics, 'about'),
-    },
-    vocabulary: new Set(learned.vocabulary),
-    stems: new Set(learned.vocabulary.map(stemOf)),
+    words: learned.words,
+    letters: learned.letters,
+    hazards: Object.keys(book.words.hazards),
+    vocabulary: slips.words,
+    stems: slips.stems,
     classOf: classIn(book),
   };
 };

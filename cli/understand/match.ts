@@ -1,136 +1,127 @@
-/** How well a line fits each topic: ideas by the weights of the rule files, learned likeness, the sentence's form, and what stays unexplained. */
-import { featuresOf, ideasOf } from './features.ts';
+/** How likely a line is about each topic, and which of its words say so. */
+import type { Feature } from './features.ts';
 import { type Line, wordsUnder } from './find/all.ts';
-import { functionWords } from './function-words.ts';
+import { cuesOf } from './learn/cues.ts';
+import { sharesOf, type Weights } from './learn/pack.ts';
+import { hazardTopic, outside, sameAgain } from './learn/spoken.ts';
+import { toChances } from './learn/train.ts';
 import type { Lexicon, Topic } from './lexicon.ts';
-import { nearnessToNot, weighFeature } from './likeness.ts';
 import type { Evidence } from './types.ts';
 
-/** A topic with its score and the evidence behind it, heaviest first. */
+/** A topic with its chance, 0 to 1, and the evidence behind it, heaviest first. */
 export interface Match {
   readonly topic: Topic;
   readonly score: number;
   readonly evidence: readonly Evidence[];
 }
 
-/** How the parts are weighed against one another; set by trying on labelled lines, and no knowledge of the trade. */
-export const part = {
-  likeness: 0.4,
-  /** Share of the likeness that a word which only holds the sentence together keeps. */
-  small: 0.6,
-  /** Against records, for each step that a line looks asked; against questions, for each that it looks told. */
-  asked: 2.2,
-  told: 1.5,
-  unexplained: 1.5,
-  /** The same for ideas that this program is not about at all, whatever else a line says. */
-  never: 8,
-  /** Against a topic, for nearness to a line that must not be taken for it, from `notFrom` on. */
-  not: 10,
-  notFrom: 0.4,
-  /** Against every topic, for a word that stands in no rule file. */
-  strange: 0.4,
-  mostStrange: 3,
-  /** A line with more features than this is damped, since it has more chances to look like anything. */
-  long: 24,
-};
+/** All topics, likeliest first, and what is left for anything else. All chances add up to 1. */
+export interface Ranking {
+  readonly matches: readonly Match[];
+  /** The chance that the line is about nothing that is known here, dangers included. */
+  readonly outside: number;
+  /** The danger that it likeliest speaks of, and how likely. */
+  readonly hazard: { readonly id: string; readonly chance: number } | null;
+  /** The chance that it goes on with what was asked before. */
+  readonly same: number;
+}
 
-/** Evidence under this counts, but is not worth showing. */
-const leastShown = 0.05;
+/** How much letters count beside words; the two are mixed as logarithms. Set by leaving voices out. */
+const lettersCount = 0.45;
 
-/** Ideas of a line with the words that carry them, each once; the longest words win. */
-const ideasIn = (words: string, line: Line, lexicon: Lexicon): ReadonlyMap<string, string> => {
-  const found = new Map<string, string>();
-  for (const span of line.spans) {
-    if (span.kind !== 'term') continue;
-    const under = wordsUnder(words, line.tokens, span.from, span.to);
-    for (const idea of ideasOf(span, lexicon.classOf)) {
-      if ((found.get(idea)?.length ?? 0) < under.length) found.set(idea, under);
-    }
+/** How many topics are told with their evidence, and how much a piece must count to be told. */
+const told = { topics: 4, least: 0.15 };
+
+interface View {
+  readonly weights: Weights;
+  readonly features: readonly Feature[];
+  readonly shares: ReturnType<typeof sharesOf>;
+}
+
+const viewOf = (weights: Weights, features: readonly Feature[]): View => ({
+  weights,
+  features,
+  shares: sharesOf(
+    weights,
+    features.map((feature) => feature.id),
+  ),
+});
+
+const chancesIn = ({ weights, shares }: View): Float64Array => {
+  const sums = new Float64Array(weights.topics.length);
+  for (const { row } of shares) {
+    for (const [column, weight] of row.entries()) sums[column] = (sums[column] ?? 0) + weight;
   }
-  return found;
+  return toChances(sums);
 };
 
-/** Words that no rule file knows. */
-const strangeIn = (line: Line, lexicon: Lexicon): readonly string[] => {
-  const isValue = (at: number): boolean => line.spans.some((span) => span.from <= at && at < span.to);
-  return line.tokens
-    .filter(
-      (token, at) =>
-        /^[a-z]{3,}$/.test(token.word) &&
-        !isValue(at) &&
-        !lexicon.vocabulary.has(token.word) &&
-        !functionWords.has(token.word),
-    )
-    .map((token) => token.word);
+/** What words say for a topic beyond what they say for the average one, heaviest first. */
+const evidenceFor = (view: View, topic: string, words: string, line: Line): readonly Evidence[] => {
+  const column = view.weights.topics.indexOf(topic);
+  const byWords = new Map<string, Evidence>();
+  for (const { feature, row } of view.shares) {
+    const { id, from, to } = view.features[feature] ?? { id: '', from: 0, to: 0 };
+    const weight = row[column] ?? 0;
+    const isIdea = id.startsWith('=');
+    const isShape = id.startsWith('<') && to - from === line.tokens.length;
+    const under = isShape ? '' : wordsUnder(words, line.tokens, from, to);
+    const idea = isIdea ? id.slice(1) : isShape ? 'the form of the line' : 'wording';
+    const key = `${idea}|${under}`;
+    byWords.set(key, { idea, words: under, weight: (byWords.get(key)?.weight ?? 0) + weight });
+  }
+  return [...byWords.values()]
+    .filter((each) => Math.abs(each.weight) >= told.least)
+    .sort((one, other) => Math.abs(other.weight) - Math.abs(one.weight));
 };
 
-const weighIdeas = (
-  topic: Topic,
-  ideas: ReadonlyMap<string, string>,
-  lexicon: Lexicon,
-): readonly Evidence[] =>
-  [...ideas].flatMap(([idea, words]): Evidence[] => {
-    const weight = topic.ideas[idea];
-    if (weight !== undefined) return weight === 0 ? [] : [{ idea, words, weight }];
-    if (idea.startsWith('never-')) return [{ idea: `outside: ${idea}`, words, weight: -part.never }];
-    // the name of a setting (pen, freezer, bag) is a thing of the place, which any question may mention
-    const isClaimed = lexicon.claimed[topic.family].has(idea) || idea === 'setting';
-    return isClaimed ? [] : [{ idea: `outside: ${idea}`, words, weight: -part.unexplained }];
-  });
+/** Likeliest first; equal ones in the order of their ids. */
+export const inOrder = (one: Match, other: Match): number =>
+  other.score - one.score || (one.topic.id < other.topic.id ? -1 : 1);
 
-/** The form speaks only against: anything can be asked or told about the same things. */
-const weighShape = (topic: Topic, form: number): readonly Evidence[] => {
-  const clear = Math.max(-2, Math.min(2, form));
-  if (topic.family === 'ask' && clear < 0) return [{ idea: 'told', words: '', weight: clear * part.told }];
-  if (topic.family === 'tell' && clear > 0)
-    return [{ idea: 'asked', words: '', weight: -clear * part.asked }];
-  return [];
+/** The chance of each topic by name. */
+const namedChances = (view: View): ReadonlyMap<string, number> => {
+  const chances = chancesIn(view);
+  return new Map(view.weights.topics.map((topic, column) => [topic, chances[column] ?? 0]));
 };
 
-const weighStrange = (strange: readonly string[]): readonly Evidence[] => {
-  const weight = -part.strange * Math.min(strange.length, part.mostStrange);
-  return strange.length === 0 ? [] : [{ idea: 'words not known', words: strange.join(' '), weight }];
+/** What both views give, mixed as logarithms and brought back to a sum of 1. */
+const mix = (names: readonly string[], one: (name: string) => number, other: (name: string) => number) => {
+  const sums = names.map(
+    (name) => Math.log(one(name)) * (1 - lettersCount) + Math.log(other(name)) * lettersCount,
+  );
+  const chances = toChances(Float64Array.from(sums));
+  return new Map(names.map((name, at) => [name, chances[at] ?? 0]));
 };
 
-/** All topics, best first; equal ones in the order of their ids, so that nothing wavers. */
-export const matchTopics = (words: string, line: Line, form: number, lexicon: Lexicon): readonly Match[] => {
-  const ideas = ideasIn(words, line, lexicon);
-  const unknown = weighStrange(strangeIn(line, lexicon));
-  const found = featuresOf(line, lexicon.classOf);
-  const features = found.map((feature) => ({
-    weights: weighFeature(lexicon.likeness, feature.id),
-    words: wordsUnder(words, line.tokens, feature.from, feature.to),
-    share: functionWords.has(feature.id) ? part.small : 1,
-  }));
-  const damped = part.likeness / Math.max(1, Math.sqrt(features.length / part.long));
-  const weighWording = (topic: Topic): readonly Evidence[] => {
-    const byWords = new Map<string, number>();
-    for (const feature of features) {
-      const weight = (feature.weights?.get(topic.id) ?? 0) * damped * feature.share;
-      byWords.set(feature.words, (byWords.get(feature.words) ?? 0) + weight);
-    }
-    return [...byWords].map(([under, weight]) => ({ idea: 'wording', words: under, weight }));
-  };
-  const ids = found.map((feature) => feature.id);
-  const weighNot = (topic: Topic): readonly Evidence[] => {
-    const near = nearnessToNot(lexicon.likeness, topic.id, ids) - part.notFrom;
-    return near <= 0
-      ? []
-      : [{ idea: 'like a line that means something else', words, weight: -near * part.not }];
-  };
-  return lexicon.topics
-    .map((topic): Match => {
-      const all = [
-        ...weighIdeas(topic, ideas, lexicon),
-        ...weighWording(topic),
-        ...weighShape(topic, form),
-        ...weighNot(topic),
-        ...unknown,
-      ];
-      const evidence = all
-        .filter((each) => Math.abs(each.weight) >= leastShown)
-        .sort((one, other) => Math.abs(other.weight) - Math.abs(one.weight));
-      return { topic, score: all.reduce((sum, each) => sum + each.weight, 0), evidence };
-    })
-    .sort((one, other) => other.score - one.score || (one.topic.id < other.topic.id ? -1 : 1));
+/** A chance that cannot be nothing, so that it has a logarithm. */
+const least = 1e-12;
+
+/** Ranks all topics for a line by itself. */
+export const matchTopics = (words: string, line: Line, lexicon: Lexicon): Ranking => {
+  const cues = cuesOf(line, lexicon.classOf);
+  const byWords = viewOf(lexicon.words, cues.words);
+  const views = [namedChances(byWords), namedChances(viewOf(lexicon.letters, cues.letters))] as const;
+  // All that lies outside is one thing here, danger or not: parted, each view would find too little of each.
+  const away = [outside, ...lexicon.hazards.map(hazardTopic)];
+  const chanceIn = (view: ReadonlyMap<string, number>) => (name: string) =>
+    Math.max(
+      least,
+      (name === outside ? away : [name]).reduce((sum, each) => sum + (view.get(each) ?? 0), 0),
+    );
+  const names = [...lexicon.topics.map((topic) => topic.id), outside, sameAgain];
+  const chances = mix(names, chanceIn(views[0]), chanceIn(views[1]));
+  const shareIn = (view: ReadonlyMap<string, number>) => (name: string) =>
+    Math.max(least, view.get(name) ?? 0);
+  const parts = mix(away, shareIn(views[0]), shareIn(views[1]));
+  const outsideChance = chances.get(outside) ?? 0;
+  const [hazard = null] = lexicon.hazards
+    .map((id) => ({ id, chance: outsideChance * (parts.get(hazardTopic(id)) ?? 0) }))
+    .sort((one, other) => other.chance - one.chance);
+  const matches = lexicon.topics
+    .map((topic): Match => ({ topic, score: chances.get(topic.id) ?? 0, evidence: [] }))
+    .sort(inOrder)
+    .map((match, rank) =>
+      rank < told.topics ? { ...match, evidence: evidenceFor(byWords, match.topic.id, words, line) } : match,
+    );
+  return { matches, outside: outsideChance, hazard, same: chances.get(sameAgain) ?? 0 };
 };

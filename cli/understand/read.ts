@@ -1,7 +1,10 @@
 /** A match made into a reading: groups, days, slots, suppositions, and drafts for what is told. */
 import { addDays } from '../../engine/day.ts';
 import { type Line, wordsUnder } from './find/all.ts';
-import { findSupposing } from './find/supposing.ts';
+import { findClauses } from './find/clauses.ts';
+import { type FoundSupposing, findSupposing } from './find/supposing.ts';
+import { findWhyNot } from './find/why-not.ts';
+import type { Topic } from './lexicon.ts';
 import type { Match } from './match.ts';
 import { mentionsIn } from './mentions.ts';
 import { type Settled, settleDays } from './refine/settle-day.ts';
@@ -52,7 +55,26 @@ const daysAsked = (
     : { ...days, said: null };
 };
 
-type Clause = ReturnType<typeof findSupposing>[number];
+type Clause = FoundSupposing;
+
+/** Words that a what-if begins with, one that is no mere condition of a question. */
+const whatIf = new Set(
+  'what suppose supposing imagine assume assuming pretend let lets hypothetically without ignoring ignore'.split(
+    ' ',
+  ),
+);
+
+const isWhatIf = ({ tokens }: Line): boolean => {
+  const first = tokens.find((token) => !token.isMark && !['and', 'but', 'ok', 'so'].includes(token.word));
+  return first !== undefined && whatIf.has(first.word);
+};
+
+/** What is asked instead, of a line that asks why an answer is not another one. */
+const slotsOfWhyNot = (topic: Topic, words: string, { tokens }: Line): Reading['slots'] => {
+  const from = topic.family === 'about' ? findWhyNot(tokens) : null;
+  if (from === null) return {};
+  return { not: from >= tokens.length ? '' : wordsUnder(words, tokens, from, tokens.length) };
+};
 
 /** Whether a clause only says when, to a question that takes that: "when do I stop feeding if we start at 8 on Saturday". */
 const saysWhen = (clause: Clause, line: Line, takes: Readonly<Record<string, string>>): boolean =>
@@ -80,7 +102,7 @@ const withDaysOf = (line: Line, clauses: readonly Clause[]): Line => {
 /** A question; an age stands for the day on which one group reaches it, unless the question supposes it. */
 export const readQuestion = (match: Match, words: string, line: Line, about: About): Reading => {
   const takes = about.book.questions[match.topic.id]?.takes ?? {};
-  const clauses = findSupposing(words, line);
+  const clauses = findSupposing(words, line, about.book.facts);
   const timing = clauses.filter((each) => saysWhen(each, line, takes));
   const supposing = clauses.filter((each) => !timing.includes(each));
   const asked = {
@@ -108,17 +130,29 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
     slots: {
       ...readSlots(words, asked, match.topic.family),
       ...slotsTaken(words, asked, Object.keys(takes)),
+      ...slotsOfWhyNot(match.topic, words, line),
       ...since,
       ...run,
     },
     mentions: mentionsIn(asked),
     supposing: supposing.map(({ from: _from, to: _to, ...each }) => each),
+    ...(supposing.length > 0 && isWhatIf(line) ? { stays: true } : {}),
     entries: [],
     assumed: [
       ...days.assumed,
       ...unknown.map((span) => `no ${wordsUnder(words, line.tokens, span.from, span.to)} are on record`),
     ],
   };
+};
+
+/** What a line supposes that does nothing else: `what if we put the whites out today` tells nothing. */
+const supposedOnly = (words: string, { tokens }: Line): Reading['supposing'] => {
+  const [first] = findClauses(tokens);
+  const leading = first === undefined ? [] : tokens.slice(0, first.from);
+  const isLed = leading.every((token) => token.isMark || ['and', 'but', 'ok', 'so'].includes(token.word));
+  if (first === undefined || !isLed) return [];
+  const said = wordsUnder(words, tokens, first.begin, tokens.length);
+  return [{ what: said, value: said, unit: null, adds: false }];
 };
 
 /** A record, of one draft or of several told in one breath. */
@@ -139,7 +173,7 @@ export const readRecord = (
     days: null,
     slots: readSlots(words, line, 'tell'),
     mentions: mentionsIn(line),
-    supposing: [],
+    supposing: supposedOnly(words, line),
     entries: drafts.flatMap((each) => [each.draft, ...each.also]),
     assumed: [...new Set(drafts.flatMap((each) => each.assumed))],
   };
@@ -162,6 +196,7 @@ export const readFollowUp = (
   const isDated = own.on !== null || own.until !== null || own.days !== null;
   return {
     ...own,
+    ...(own.supposing.length > 0 ? { stays: true } : {}),
     groups: own.groups.length > 0 ? own.groups : last.groups,
     on: isDated ? own.on : last.on,
     until: isDated ? own.until : last.until,

@@ -1,8 +1,9 @@
 /** Where one breath tells several things, and what each of them is. */
 import type { Day } from '../../engine/day.ts';
 import type { Line } from './find/all.ts';
+import { functionWords } from './function-words.ts';
 import type { Match } from './match.ts';
-import { spansOf } from './spans.ts';
+import { type Span, spansOf } from './spans.ts';
 import { type ToldDraft, tell } from './tell.ts';
 import type { Token } from './tokens.ts';
 import type { About } from './types.ts';
@@ -30,7 +31,21 @@ const leaningOn = [
   'must have',
 ];
 
-const bounds = { strong: 2.6, lead: 0.6, clauses: 8 };
+const bounds = { strong: 0.25, lead: 0.1, clauses: 8 };
+
+/** A number, a weight or a volume; a temperature by itself still tells the weather. */
+const isAmount = (span: Span): boolean =>
+  span.kind === 'number' || (span.kind === 'quantity' && span.dimension !== 'temperature');
+
+/** A bare amount is a part of what stands before it, whatever it may look like by itself. */
+const isBare = ({ tokens, spans }: Line): boolean =>
+  spans.every((span) => span.kind !== 'day') &&
+  tokens.every(
+    (token, at) =>
+      token.isMark ||
+      functionWords.has(token.word) ||
+      spans.some((span) => isAmount(span) && span.from <= at && at < span.to),
+  );
 
 /** The texts between stops and joining words. */
 export const cutClauses = (words: string, tokens: readonly Token[]): readonly string[] => {
@@ -50,6 +65,7 @@ const ownKind = (clause: Clause, about: About): string | null => {
   const best = clause.matches[0];
   const next = clause.matches.slice(1).find((match) => match.topic.family === 'tell');
   if (best === undefined || best.topic.family !== 'tell' || best.score < bounds.strong) return null;
+  if (isBare(clause.line)) return null;
   if (next !== undefined && best.score - next.score < bounds.lead) return null;
   if (leaningOn.some((lead) => clause.words.toLowerCase().startsWith(lead))) return null;
   const kind = best.topic.id.slice('tell:'.length);

@@ -50,9 +50,20 @@ export interface Supposing {
   readonly what: string;
   readonly fact?: string;
   readonly figure?: string;
+  /** Words that name a rule which is to be switched off. */
+  readonly rule?: string;
   readonly value: number | string;
   readonly unit: string | null;
   readonly adds: boolean;
+  /** The value multiplies what there is: "if feed doubled". */
+  readonly times?: boolean;
+  /** The value `goes` off what there is, as a number (with `adds`) or as a share of it; or the share that it `is` of another fact, `of`. */
+  readonly share?: 'goes' | 'is';
+  readonly of?: string;
+  /** The one group it is said of. */
+  readonly group?: string;
+  /** What else it may be meant for, nearest first, where a question does not rest on `fact`. */
+  readonly orElse?: readonly Supposing[];
 }
 
 /** Why a reading was taken: an idea, the keeper's words that carry it, and how much it counted. */
@@ -82,6 +93,8 @@ export interface Reading {
   readonly slots: Readonly<Record<string, Slot>>;
   readonly mentions: Mentions;
   readonly supposing: readonly Supposing[];
+  /** True for a what-if that the conversation then stays in, rather than an `if` of one question. */
+  readonly stays?: boolean;
   readonly entries: readonly Draft[];
   /** Short lines in plain words: what was taken for granted. */
   readonly assumed: readonly string[];
@@ -97,4 +110,6 @@ export interface Heard {
   readonly sure: boolean;
   /** Topics to offer when nothing fits, nearest first, three at most. */
   readonly nearest: readonly string[];
+  /** A danger that the words may speak of: an id of `hazards` in `rules/words.yaml`. */
+  readonly hazard?: string | undefined;
 }

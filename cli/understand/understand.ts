@@ -4,10 +4,10 @@ import { decide } from './decide.ts';
 import { findAll, type Grounds, type Line } from './find/all.ts';
 import { nameBirds } from './find/group.ts';
 import { weighForm } from './form.ts';
-import { type Lexicon, makeLexicon, readTokens } from './lexicon.ts';
-import type { Match } from './match.ts';
+import { type Lexicon, readTokens } from './lexicon.ts';
+import { matchTopics } from './match.ts';
 import { mentionsIn } from './mentions.ts';
-import { rankTopics, rankWithBefore } from './rank.ts';
+import { rankWithBefore } from './rank.ts';
 import { readFollowUp, readQuestion, readRecord } from './read.ts';
 import { type Clause, cutClauses, splitTold } from './split.ts';
 import type { ToldDraft } from './tell.ts';
@@ -60,30 +60,25 @@ const isPlainlySeveral = (several: readonly ToldDraft[] | null): boolean =>
 
 /**
  * Understands one line. Pure: the same words about the same things are always heard alike, and nothing is thrown.
- * Hand on a lexicon made once by `makeLexicon(about.book)` when many lines are to be heard.
  */
-export const understand = (
-  words: string,
-  about: About,
-  lexicon: Lexicon = makeLexicon(about.book),
-): Heard => {
+export const understand = (words: string, about: About, lexicon: Lexicon): Heard => {
   const grounds = groundsOf(about, lexicon);
   const names = about.groups.flatMap((group) => group.name.toLowerCase().split(/\s+/));
   const find = (text: string): Line => findAll(readTokens(text, lexicon, names), grounds);
   const line = find(words);
   if (line.tokens.every((token) => token.isMark)) return outside(words, []);
-  const rank = (text: string, own: Line): readonly Match[] => rankTopics(text, own, about, lexicon, find);
-  const { ranked, follows } = rankWithBefore(rank(words, line), line, about, lexicon);
-  const decision = decide(ranked);
+  const { follows, ...ranking } = rankWithBefore(matchTopics(words, line, lexicon), line, about, lexicon);
+  const decision = decide(ranking);
 
-  const isElse = decision.sure && decision.taken[0]?.topic.family !== 'tell';
+  const family = decision.sure ? decision.taken[0]?.topic.family : undefined;
+  const isElse = family === 'about' || (family === 'ask' && weighForm(line) >= 0);
   const mayAnswer = about.asking !== null && !isElse && weighForm(line) <= plainlyAsked;
   const answered = mayAnswer ? answerAsked(words, about, find) : null;
   if (answered !== null) return answered;
 
   const readClause = (text: string): Clause => {
     const own = find(text);
-    return { words: text, line: own, matches: rank(text, own) };
+    return { words: text, line: own, matches: matchTopics(text, own, lexicon).matches };
   };
   const isTold = decision.taken[0]?.topic.family === 'tell';
   const several = isTold ? splitTold(cutClauses(words, line.tokens), readClause, about) : null;
@@ -103,5 +98,6 @@ export const understand = (
     readings,
     sure: decision.sure || isPlainlySeveral(several),
     nearest: decision.nearest,
+    hazard: decision.hazard,
   };
 };

@@ -1,5 +1,6 @@
 /** A request → an answer: which groups, each group's part, results and totals, everything assumed, and a reference. */
 import type { Workings } from '../facts/workings.ts';
+import { isVerdict } from '../rulebook/ranking.ts';
 import type {
   Answer,
   Assumed,
@@ -17,7 +18,7 @@ import { foretell } from './foretell.ts';
 import { gather } from './gather.ts';
 import { type Answered, answerPart, firstYes, spanEnd } from './part.ts';
 import { type Tried, tryGroups } from './trying/try-groups.ts';
-import { rulesOf, type World, workingsOn } from './world.ts';
+import { rulesOf, type World, withoutSupposedAway, workingsOn } from './world.ts';
 
 /** Groups a question speaks of when none is named: those that its `concerns` picks, else all that have arrived. */
 export const concernedGroups = (
@@ -98,6 +99,7 @@ const absentPart = (group: string): Part => ({
   steps: [],
   when: null,
   turnsOn: [],
+  passedOver: [],
   unless: [],
 });
 
@@ -115,16 +117,23 @@ const numbered = (parts: readonly Answered['part'][]): Part[] => {
 /** A group to answer for, or the flock, in the world in which it stands. */
 type Place = Omit<Tried, 'group'> & { readonly group: string | null };
 
+/**
+ * How much of an answer is worked out: `verdict` only what decides it and its results, `when` also the day it turns; `now`
+ * all that there is to say of the day itself, `all` also when and by what it turns.
+ */
+export type Depth = 'verdict' | 'when' | 'now' | 'all';
+
 /** A reference that a later question can replay from: lines believed, rulebook, day. */
 export const referenceOf = (world: World, on: string): string =>
   `${world.state.lines}-${world.book.hash}-${on}`;
 
 /**
  * Answers a request over a folded state.
- * @param deep whether to look ahead for when and by what a verdict turns; a list that gathers answers has no use for it
+ * @param depth how far to look beyond today; a list that gathers answers has no use for more than `now`
  * @throws only when the request names a question that the rulebook has not: the caller's bug
  */
-export const answer = async (world: World, request: Request, deep = true): Promise<Answer> => {
+export const answer = async (whole: World, request: Request, depth: Depth = 'all'): Promise<Answer> => {
+  const world = withoutSupposedAway(whole, request.supposing);
   const question = world.book.questions[request.question];
   if (question === undefined) throw new Error(`no such question: ${request.question}`);
   if (question.gathers.length > 0) return gather(world, request, question);
@@ -136,9 +145,10 @@ export const answer = async (world: World, request: Request, deep = true): Promi
       : request.groups.length > 0
         ? request.groups
         : concernedGroups(world, question, on, request.supposing);
-  const rules = rulesOf(world.book, question.id);
+  const isWhole = depth === 'now' || depth === 'all';
+  const rules = rulesOf(world, question.id).filter(({ gives }) => isWhole || isVerdict(gives));
   const usual = Number(workingsOn(world, on, null, []).step('look-ahead', null).value);
-  const lookAhead = deep ? Math.min(usual, question.ahead ?? usual) : 0;
+  const lookAhead = depth === 'when' || depth === 'all' ? Math.min(usual, question.ahead ?? usual) : 0;
   const isHere = (name: string | null): boolean => world.state.groups.some((group) => group.name === name);
   const absent = groups.flatMap((group) => (group === null || isHere(group) ? [] : [absentPart(group)]));
   const answered: Answered[] = [];
@@ -162,17 +172,29 @@ export const answer = async (world: World, request: Request, deep = true): Promi
       until,
       supposing: [...request.supposing, ...supposing, ...foretold],
       lookAhead,
+      withTurns: depth === 'all',
     });
     answered.push(
       brief
-        ? { ...one, part: { ...one.part, reasons: [], unknown: [], steps: [], remarks: [], unless: [] } }
+        ? {
+            ...one,
+            part: {
+              ...one.part,
+              reasons: [],
+              unknown: [],
+              steps: [],
+              remarks: [],
+              unless: [],
+              passedOver: [],
+            },
+          }
         : one,
     );
   }
   const parts = numbered(answered.map((each) => each.part));
   const paired = parts.map((part, index) => ({ part, workings: (answered[index] as Answered).workings }));
   const results = resultsOf(question, paired, on);
-  const pictures = picturesOf(question, paired);
+  const pictures = isWhole ? picturesOf(question, paired) : [];
   const steps = answered.flatMap((each) => each.workings.steps());
   return {
     request,

@@ -21,7 +21,7 @@ const firstYesOf = async (
   id: string,
   { group, on, supposing, lookAhead }: Foretelling,
 ): Promise<Day | null> => {
-  const deciding = rulesOf(world.book, id).filter(({ gives }) => isVerdict(gives));
+  const deciding = rulesOf(world, id).filter(({ gives }) => isVerdict(gives));
   const again: Again = (change) =>
     evaluate(deciding, workingsOn(world, change.on ?? on, null, supposing), group);
   const now = await again({});

@@ -31,7 +31,7 @@ export const gather = async (world: World, request: Request, question: Question)
     if (asked === undefined || !belongs(world, asked, request.moment.on)) continue;
     // A question of the whole flock has its place in every round; one of a group only where the group is asked about.
     const groups = asked.per === 'flock' ? [] : request.groups;
-    answers.push(await answer(world, { ...request, question: id, groups, until: null }, false));
+    answers.push(await answer(world, { ...request, question: id, groups, until: null }, 'now'));
   }
   const parts = answers.flatMap((each) => each.parts);
   const unknown: Missing[] = eachOnce(parts.flatMap((part) => part.unknown));
@@ -53,6 +53,7 @@ export const gather = async (world: World, request: Request, question: Question)
     ).sort(inOrder),
     when: null,
     turnsOn: [],
+    passedOver: [],
     unless: [],
   };
   return {

@@ -2,14 +2,16 @@
 import { addDays, type Day } from '../day.ts';
 import { type Filling, sentence } from '../explain/sentence.ts';
 import { missingFor, reasonsFor, type Told } from '../explain/why.ts';
+import { passedOver } from '../explain/why-not.ts';
 import type { Workings } from '../facts/workings.ts';
 import { isVerdict } from '../rulebook/ranking.ts';
 import type { Gives, Part, Question, Reason, Rule, StepToDo, Supposition } from '../types.ts';
-import { shownUnit, toBase, unitOf } from '../units.ts';
 import { isDone } from './done.ts';
 import { type Evaluation, evaluate, verdictOf } from './evaluate.ts';
 import { inOrder } from './order.ts';
-import { firstTurn, turningFacts } from './turns.ts';
+import { groundsFor } from './turning/grounds.ts';
+import { turningChanges } from './turning/search.ts';
+import { type Again, firstTurn, type Trial } from './turns.ts';
 import { type World, workingsOn } from './world.ts';
 
 export interface PartRequest {
@@ -21,6 +23,8 @@ export interface PartRequest {
   readonly supposing: readonly Supposition[];
   /** How many days to look ahead for the turn; 0 for not at all. */
   readonly lookAhead: number;
+  /** Whether what would turn it is looked for too; the dearest part of an answer. */
+  readonly withTurns: boolean;
 }
 
 const fillingOf = (workings: Workings, request: PartRequest): Filling => ({
@@ -56,6 +60,8 @@ const choresOf = (world: World, evaluation: Evaluation, filling: Filling, on: Da
               by: byOf(rule.chore.by, filling),
               order: rule.chore.order,
               says: sentence(rule.chore.says, filling),
+              rightWhen: rule.chore.rightWhen === null ? null : sentence(rule.chore.rightWhen, filling),
+              ringWhen: rule.chore.ringWhen === null ? null : sentence(rule.chore.ringWhen, filling),
               done:
                 rule.chore.doneBy !== null && isDone(world.state, rule.chore.doneBy, evaluation.group, on),
               remind:
@@ -66,20 +72,13 @@ const choresOf = (world: World, evaluation: Evaluation, filling: Filling, on: Da
           ],
     );
 
-/** The smallest change of a fact worth speaking of: one in the last decimal that its unit is shown with. */
-const stepOf =
-  (world: World, workings: Workings, group: string | null) =>
-  (fact: string): number => {
-    const { unit } = workings.step(fact, group);
-    if (unit === null || unit === 'date') return 1;
-    const shown = unitOf(world.book.units, shownUnit(world.book.units, unit, 'us'));
-    if (shown === undefined) return 1;
-    const smallest = 10 ** -shown.decimals;
-    return (
-      toBase(world.book.units, { value: smallest, unit: shown.id }) -
-      toBase(world.book.units, { value: 0, unit: shown.id })
-    );
-  };
+/** A trial goes before what the request supposes. */
+const toSupposition = ({ fact, group, value }: Trial): Supposition => ({
+  what: { fact },
+  value,
+  adds: false,
+  group: group ?? undefined,
+});
 
 export interface Answered {
   readonly part: Omit<Part, 'reasons'> & { readonly reasons: readonly Omit<Reason, 'n'>[] };
@@ -89,7 +88,6 @@ export interface Answered {
 /** Works one part out. The same function serves today, another day, and a supposition. */
 export const answerPart = async (world: World, request: PartRequest): Promise<Answered> => {
   const { question, rules, group, on, until, supposing } = request;
-  const span = until === null ? 0 : 1;
   const workings = workingsOn(world, on, until, supposing);
   const evaluation = await evaluate(rules, workings, group);
   const filling = fillingOf(workings, request);
@@ -104,17 +102,10 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
   const verdict: Gives = verdictOf(evaluation);
   // Cautions, steps and remarks turn nothing, and some of them are long in the working.
   const deciding = rules.filter(({ gives }) => isVerdict(gives));
-  const again: Parameters<typeof firstTurn>[1] = (change) => {
-    const later = change.on ?? on;
-    const more =
-      change.suppose === undefined
-        ? []
-        : [{ what: { fact: change.suppose.fact }, value: change.suppose.value, adds: false }];
-    const kept = supposing.filter(
-      (each) => !('fact' in each.what) || each.what.fact !== change.suppose?.fact,
-    );
-    return evaluate(deciding, workingsOn(world, later, span === 0 ? null : until, [...kept, ...more]), group);
-  };
+  const workingsWith = (trials: readonly Trial[], day: Day): Workings =>
+    workingsOn(world, day, until, [...trials.map(toSupposition), ...supposing]);
+  const again: Again = ({ on: day = on, suppose = [] }) =>
+    evaluate(deciding, workingsWith(suppose, day), group);
   // Without a verdict there is nothing to turn: what is missing comes first.
   const turns = question.turns && request.lookAhead > 0 && evaluation.choice.winner !== null;
   const { winner, open } = evaluation.choice;
@@ -135,16 +126,16 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
       remarks: having('remark'),
       steps: choresOf(world, evaluation, filling, on).sort(inOrder),
       when: turns ? await firstTurn(evaluation, again, on, request.lookAhead) : null,
-      turnsOn: turns
-        ? await turningFacts(
-            evaluation,
-            again,
-            deciding,
-            stepOf(world, workings, group),
-            told.unitOf,
-            (fact) => world.book.facts[fact]?.fixed === true,
-          )
-        : [],
+      // An amount is no verdict that could be turned; only the calendar brings one that is.
+      turnsOn:
+        turns && request.withTurns && verdict !== 'amount' && verdict !== 'list'
+          ? await turningChanges(
+              evaluation,
+              again,
+              groundsFor(world.book, deciding, evaluation, (trials) => workingsWith(trials, on)),
+            )
+          : [],
+      passedOver: passedOver(told),
       // A verdict that nothing can be said claims nothing that another rule could overrule: what is missing is asked for instead.
       unless:
         winner === null || winner.rule.gives === 'cannot-say'

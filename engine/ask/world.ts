@@ -15,7 +15,15 @@ export interface World {
   /** Groups named in the question, where facts of the flock compare some of them. */
   readonly named?: readonly string[] | undefined;
   readonly sortKeys?: SortKeys | undefined;
+  /** Rules switched off for this answer. */
+  readonly off?: ReadonlySet<string> | undefined;
 }
+
+/** The world with the rules switched off that a request supposes away; the others keep their order. */
+export const withoutSupposedAway = (world: World, supposing: readonly Supposition[]): World => {
+  const off = supposing.flatMap(({ what }) => ('rule' in what ? [what.rule] : []));
+  return off.length === 0 ? world : { ...world, off: new Set([...(world.off ?? []), ...off]) };
+};
 
 /** Facts on another day or under suppositions, over the same state. */
 export const workingsOn = (
@@ -35,6 +43,8 @@ export const workingsOn = (
     supposing,
   });
 
-/** The rules of a question, highest-ranking first. */
-export const rulesOf = (book: Rulebook, question: string): readonly Rule[] =>
-  byRank(Object.values(book.rules).filter((rule) => rule.question === question));
+/** The rules of a question that are not switched off, highest-ranking first: a rule that is off still hands its rank on. */
+export const rulesOf = ({ book, off }: World, question: string): readonly Rule[] =>
+  byRank(Object.values(book.rules).filter((rule) => rule.question === question)).filter(
+    ({ id }) => off?.has(id) !== true,
+  );

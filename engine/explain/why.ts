@@ -15,9 +15,12 @@ export interface Told {
   unitOf(fact: string): string | null;
 }
 
-const isVerdict = ({ rule }: RuleOutcome): boolean => !['caution', 'step', 'remark'].includes(rule.gives);
+/** Whether a rule settles the question, rather than adding to its answer. */
+export const isVerdict = ({ rule }: RuleOutcome): boolean =>
+  !['caution', 'step', 'remark'].includes(rule.gives);
 
-const reasonOf = (
+/** One comparison of a rule as a reason. */
+export const reasonOf = (
   told: Told,
   { rule }: RuleOutcome,
   { leaf, outcome, left, right }: LeafOutcome,

@@ -28,7 +28,10 @@ export const birdFacts = [
   defineFact({
     id: 'sexes',
     unit: null,
-    compute: (read) => read.group.sexes,
+    compute: (read) => {
+      read.from(arrivalOf(read.group));
+      return read.group.sexes;
+    },
   }),
   defineFact({
     id: 'lost',

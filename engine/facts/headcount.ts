@@ -42,14 +42,11 @@ export const headcountFacts = [
     id: 'birds-to-hand',
     unit: 'bird',
     per: 'flock',
-    each: ['alive', 'processed', 'kept-back'],
-    compute: (read) => {
-      const inAll = (fact: string): number =>
-        read.each(fact).reduce((sum, each) => sum + Math.max(0, Number(each.value ?? 0)), 0);
-      const handed = read.state.shares.filter((each) => each.step === 'handed' && each.on <= read.on);
-      const eaten = read.state.eaten.filter((each) => each.on <= read.on);
-      const gone = countOf(read, handed) + countOf(read, eaten);
-      return Math.max(0, inAll('alive') - inAll('kept-back') + inAll('processed') - gone);
-    },
+    needs: ['freezer-left'],
+    each: ['birds-for-table'],
+    compute: (read) =>
+      read
+        .each('birds-for-table')
+        .reduce((sum, { value }) => sum + Number(value ?? 0), read.number('freezer-left')),
   }),
 ];

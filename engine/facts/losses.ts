@@ -12,6 +12,14 @@ const countOf = (read: Reader, losses: readonly Loss[]): number => {
   return losses.reduce((sum, each) => sum + each.count, 0);
 };
 
+/** Birds by what their loss was put down to, the most frequent first. */
+export const lostByCause = (read: Reader, losses: readonly Loss[]): string => {
+  const byCause = new Map<string, number>();
+  for (const { cause, count } of losses) byCause.set(cause, (byCause.get(cause) ?? 0) + count);
+  read.from(...losses);
+  return asCounted(byCause);
+};
+
 /** Losses of the group between two days, both included, that may have come of sickness. */
 const unexplained = (read: Reader, from: Day, to: Day): readonly Loss[] =>
   read.group.losses.filter(
@@ -102,11 +110,7 @@ export const lossFacts = [
     compute: (read) => {
       const from = read.maybe('span-from');
       const losses = read.group.losses.filter((each) => typeof from !== 'string' || each.on >= from);
-      const byCause = new Map<string, number>();
-      for (const { cause, count } of losses) byCause.set(cause, (byCause.get(cause) ?? 0) + count);
-      if (byCause.size === 0) return undefined;
-      read.from(...losses);
-      return asCounted(byCause);
+      return losses.length === 0 ? undefined : lostByCause(read, losses);
     },
   }),
   defineFact({

@@ -1,11 +1,12 @@
 /** Nights, days and rain as far as they are on record; beyond that they are taken to go on as they were, aloud. */
 import { addDays, type Day, daysBetween } from '../day.ts';
-import type { Noted } from '../types.ts';
+import type { Air } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
+import { forecastFigures, restOn } from './weather/forecast-age.ts';
 
 type Measure = 'low' | 'high' | 'rain' | 'wind';
 
-const noted = (read: Reader, on: Day, measure: Measure): Noted | undefined =>
+const noted = (read: Reader, on: Day, measure: Measure): Air | undefined =>
   read.state.weather[on]?.[measure] ?? undefined;
 
 /** Days from `on`, as many as the figure says. */
@@ -13,7 +14,7 @@ const daysFrom = (on: Day, count: number): Day[] =>
   Array.from({ length: count }, (_, index) => addDays(on, index));
 
 /** The latest values on record that are not older than a figure allows, newest first. */
-const latest = (read: Reader, measure: Measure, within: number): Noted[] =>
+const latest = (read: Reader, measure: Measure, within: number): Air[] =>
   Object.keys(read.state.weather)
     .filter((day) => daysBetween(day, read.asked) <= within)
     .sort()
@@ -25,12 +26,12 @@ export const nightFacts = [
     id: 'night-low',
     unit: 'C',
     per: 'flock',
-    figures: ['weather/nights-ahead', 'weather/record-stands'],
+    figures: ['weather/nights-ahead', 'weather/record-stands', ...forecastFigures],
     compute: (read) => {
       const nights = daysFrom(read.on, read.figure('weather/nights-ahead'));
       const known = nights.flatMap((night) => noted(read, night, 'low') ?? []);
       if (known.length > 0) {
-        read.from(...known);
+        restOn(read, ...known);
         const open = nights.length - known.length;
         if (open > 0) read.assume('nights-no-colder', { nights: { value: open, unit: 'day' } });
         return Math.min(...known.map((each) => each.value));
@@ -39,7 +40,7 @@ export const nightFacts = [
       if (read.on <= read.asked) return undefined;
       const past = latest(read, 'low', read.figure('weather/record-stands')).slice(0, nights.length);
       if (past.length === 0) return undefined;
-      read.from(...past);
+      restOn(read, ...past);
       const low = Math.min(...past.map((each) => each.value));
       read.assume('nights-as-before', {
         low: { value: low, unit: 'C' },
@@ -52,10 +53,11 @@ export const nightFacts = [
     id: 'tonight-low',
     unit: 'C',
     per: 'flock',
+    figures: forecastFigures,
     compute: (read) => {
       const low = noted(read, read.on, 'low');
       if (low === undefined) return undefined;
-      read.from(low);
+      restOn(read, low);
       return low.value;
     },
   }),
@@ -63,10 +65,11 @@ export const nightFacts = [
     id: 'today-high',
     unit: 'C',
     per: 'flock',
+    figures: forecastFigures,
     compute: (read) => {
       const high = noted(read, read.on, 'high');
       if (high === undefined) return undefined;
-      read.from(high);
+      restOn(read, high);
       return high.value;
     },
   }),
@@ -74,11 +77,11 @@ export const nightFacts = [
     id: 'rain-soon',
     unit: 'mm',
     per: 'flock',
-    figures: ['weather/nights-ahead'],
+    figures: ['weather/nights-ahead', ...forecastFigures],
     compute: (read) => {
       const days = daysFrom(read.on, read.figure('weather/nights-ahead'));
       const known = days.flatMap((day) => noted(read, day, 'rain') ?? []);
-      read.from(...known);
+      restOn(read, ...known);
       if (known.length === 0) read.assume('no-rain-on-record');
       return known.reduce((most, each) => Math.max(most, each.value), 0);
     },
@@ -87,9 +90,10 @@ export const nightFacts = [
     id: 'rain-lately',
     unit: 'mm',
     per: 'flock',
+    figures: forecastFigures,
     compute: (read) => {
       const known = [read.on, addDays(read.on, -1)].flatMap((day) => noted(read, day, 'rain') ?? []);
-      read.from(...known);
+      restOn(read, ...known);
       return known.reduce((most, each) => Math.max(most, each.value), 0);
     },
   }),
@@ -97,12 +101,12 @@ export const nightFacts = [
     id: 'wind-soon',
     unit: 'm/s',
     per: 'flock',
-    figures: ['weather/nights-ahead'],
+    figures: ['weather/nights-ahead', ...forecastFigures],
     compute: (read) => {
       const known = daysFrom(read.on, read.figure('weather/nights-ahead')).flatMap(
         (day) => noted(read, day, 'wind') ?? [],
       );
-      read.from(...known);
+      restOn(read, ...known);
       return known.reduce((most, each) => Math.max(most, each.value), 0);
     },
   }),

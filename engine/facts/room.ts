@@ -113,11 +113,11 @@ export const roomFacts = [
   defineFact({
     id: 'room-end',
     unit: 'date',
-    wants: ['ready-on'],
+    wants: ['table-day'],
     figures: ['search/look-ahead'],
     compute: (read) => {
-      const ready = read.maybe('ready-on');
-      if (typeof ready === 'string') return latestOf(read.on, ready);
+      const end = read.maybe('table-day');
+      if (typeof end === 'string') return latestOf(read.on, end);
       return addDays(read.on, read.figure('search/look-ahead'));
     },
   }),

@@ -30,7 +30,8 @@ export const sellingFacts = [
     compute: (read) => {
       const name = read.maybe('country-name');
       if (name === undefined) return 'not-told';
-      return read.figure('selling/united-states', [name]) > 0 ? 'yes' : 'no';
+      // The table is a list of names; that a name stands in it is no amount to be shown.
+      return read.namesOf('selling/united-states').includes(String(name)) ? 'yes' : 'no';
     },
   }),
   defineFact({

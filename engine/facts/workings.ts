@@ -1,6 +1,6 @@
 /** Works facts out on demand, each once, and keeps the tree of what every value was made of. */
 import type { Day } from '../day.ts';
-import { figureAt, keysOf, namesOf, type SortKeys } from '../rulebook/figures.ts';
+import { keysOf, namesOf, type SortKeys } from '../rulebook/figures.ts';
 import type {
   Assumed,
   Figure,
@@ -14,8 +14,9 @@ import type {
   Supposition,
   Value,
 } from '../types.ts';
-import { fromBase, toBase } from '../units.ts';
+import { fromBase } from '../units.ts';
 import type { Fact, Reader } from './define.ts';
+import { type FigureInBase, figureNamed, openFigures } from './look-up.ts';
 
 export interface Setup {
   readonly state: State;
@@ -29,12 +30,6 @@ export interface Setup {
   readonly named?: readonly string[] | undefined;
   /** Sorts the keys of tables; one that remembers saves a look ahead from sorting them every day. */
   readonly sortKeys?: SortKeys | undefined;
-}
-
-/** A figure as used, with its number in base units. */
-export interface FigureInBase {
-  readonly use: FigureUse;
-  readonly base: number;
 }
 
 export interface Workings {
@@ -62,20 +57,12 @@ export const openWorkings = (setup: Setup): Workings => {
   const underway = new Set<string>();
   const groupNamed = (name: string | null): Group | undefined =>
     state.groups.find((group) => group.name === name);
-  const supposedFact = (id: string) => supposing.find((each) => 'fact' in each.what && each.what.fact === id);
-  const supposedFigure = (id: string) =>
-    supposing.find((each) => 'figure' in each.what && each.what.figure === id);
-
-  const lookUp = (id: string, at: readonly Value[]): FigureInBase | undefined => {
-    const figure = book.figures[id];
-    if (figure === undefined) throw new Error(`no such figure: ${id}`);
-    const supposed = supposedFigure(id);
-    const use = figureAt(figure, on, at, state.ownFigures, sortKeys);
-    if (use === undefined) return undefined;
-    if (supposed === undefined) return { use, base: toBase(book.units, use) };
-    const base = supposed.adds ? toBase(book.units, use) + Number(supposed.value) : Number(supposed.value);
-    return { use: { ...use, value: fromBase(book.units, base, use.unit) }, base };
-  };
+  const supposedFact = (id: string, group: string | null) =>
+    supposing.find(
+      ({ what, group: of }) =>
+        'fact' in what && what.fact === id && (of === undefined || group === null || of === group),
+    );
+  const lookUp = openFigures(setup);
 
   /** The axis values of a figure for a group, in the axes' units; undefined when one of them is unknown. */
   const axesOf = (id: string, group: string | null): Value[] | undefined => {
@@ -114,15 +101,13 @@ export const openWorkings = (setup: Setup): Workings => {
     const look = (id: string, at: readonly Value[] | undefined): number | undefined => {
       declared(fact.figures, id);
       const axes = at ?? axesOf(id, group);
-      const found = axes === undefined ? undefined : lookUp(id, axes);
+      const found = axes === undefined ? undefined : lookUp(id, axes, group);
       if (found !== undefined) record(found.use);
       return found?.base;
     };
     const tableOf = (id: string): Figure => {
       declared(fact.figures, id);
-      const figure = book.figures[id];
-      if (figure === undefined) throw new Error(`no such figure: ${id}`);
-      return figure;
+      return figureNamed(book, id);
     };
     const tableKeys = (id: string, branch: readonly string[] = []): readonly number[] =>
       keysOf(tableOf(id), on, branch, sortKeys);
@@ -159,12 +144,12 @@ export const openWorkings = (setup: Setup): Workings => {
       maybeFigure: look,
       along: (id, branch = []) => {
         declared(fact.figures, id);
-        let recorded = false;
+        let recordedOwn: boolean | undefined;
         return (x) => {
-          const found = lookUp(id, [...branch, x]);
+          const found = lookUp(id, [...branch, x], group);
           if (found === undefined) throw new Error(`figure ${id} has nothing at ${branch.join('/')} ${x}`);
-          if (!recorded) record(found.use);
-          recorded = true;
+          if (recordedOwn === undefined || (found.use.own && !recordedOwn)) record(found.use);
+          recordedOwn = recordedOwn === true || found.use.own;
           return found.base;
         };
       },
@@ -190,10 +175,10 @@ export const openWorkings = (setup: Setup): Workings => {
   };
 
   const work = (fact: Fact, group: string | null): Step => {
-    const supposed = supposedFact(fact.id);
+    const supposed = supposedFact(fact.id, group);
     const draft: Draft = { facts: [], figures: [], entries: [], assumed: [] };
     const blank = { fact: fact.id, group, unit: fact.unit, ...draft };
-    if (supposed !== undefined && !supposed.adds) {
+    if (supposed !== undefined && !supposed.adds && supposed.times !== true) {
       return { ...blank, value: supposed.value, missing: [], supposed: true };
     }
     const missing: Missing[] = [];
@@ -212,8 +197,16 @@ export const openWorkings = (setup: Setup): Workings => {
     if (value === undefined || Number.isNaN(value)) {
       return { ...blank, value: null, missing: [{ fact: fact.id, group }], supposed: false };
     }
-    if (supposed !== undefined)
-      return { ...blank, value: Number(value) + Number(supposed.value), missing: [], supposed: true };
+    if (supposed !== undefined) {
+      const [by, now] = [Number(supposed.value), Number(value)];
+      // Half of 25 birds are 13: what is only counted whole stays whole.
+      const isWhole = book.units.byId[fact.unit ?? '']?.decimals === 0;
+      const share = isWhole ? Math.round(now * by) : now * by;
+      // No more birds can be taken away than there are; only temperatures go on below their zero.
+      const sum =
+        now >= 0 && fact.unit !== book.units.base.temperature?.id ? Math.max(0, now + by) : now + by;
+      return { ...blank, value: supposed.adds ? sum : share, missing: [], supposed: true };
+    }
     return { ...blank, value, missing: [], supposed: false };
   };
 
@@ -236,7 +229,7 @@ export const openWorkings = (setup: Setup): Workings => {
     step,
     figure: (id, group) => {
       const at = axesOf(id, group);
-      return at === undefined ? undefined : lookUp(id, at);
+      return at === undefined ? undefined : lookUp(id, at, group);
     },
     steps: () => [...done.values()],
   };

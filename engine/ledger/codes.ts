@@ -23,6 +23,8 @@ export const ledgerCodes = {
   'out-of-range': true,
   'unknown-choice': true,
   'two-forms': true,
+  'cell-not-named': true,
+  'no-cells': true,
   // the entries together
   'undo-target': true,
   'name-taken': true,

@@ -10,8 +10,8 @@ export type Measurement = 'low' | 'high' | 'rain' | 'wind' | 'humidity';
 
 export interface WeatherDraft {
   readonly day: Growing<WeatherDay>;
-  /** What was measured and not only predicted; a later forecast does not replace it. */
-  readonly seen: Set<Measurement>;
+  /** How sure each value is that stands: nothing less sure replaces it. */
+  readonly sureness: Map<Measurement, number>;
 }
 
 export interface StateDraft extends Omit<Growing<State>, 'on' | 'lines' | 'groups' | 'weather' | 'settings'> {

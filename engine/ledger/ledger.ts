@@ -1,7 +1,7 @@
 /** The ledger as read, and what reading and checking it need to know from outside. */
 import type { Day } from '../day.ts';
 import type { Problem } from '../problem.ts';
-import type { Entry, Figure, SettingWords, Units } from '../types.ts';
+import type { Entry, SettingWords, Units } from '../types.ts';
 
 /** All lines of one state file, and what was made of them. */
 export interface Ledger {
@@ -16,13 +16,20 @@ export interface Ledger {
   readonly ended: 'clean' | 'torn';
 }
 
+/** What an entry has to know of a figure to set it. */
+export interface FigureForm {
+  readonly unit: string;
+  /** Looked up only when a figure is set. */
+  readonly cells?: (() => readonly string[]) | undefined;
+}
+
 /** The known names that entries may use; a part of the rulebook. */
 export interface Book {
   readonly units: Units;
   /** Setting id → how its value is to be read. */
   readonly settings: Readonly<Record<string, Pick<SettingWords, 'dimension'>>>;
-  /** Figure id → its unit. */
-  readonly figures: Readonly<Record<string, Pick<Figure, 'unit'>>>;
+  /** Figure id → its unit, and the names of the cells of its table; no cells for a lone number. */
+  readonly figures: Readonly<Record<string, FigureForm>>;
 }
 
 /** What the checks are held against. */

@@ -40,13 +40,18 @@ export const isRecord = (value: unknown): value is Around['record'] =>
 const isTorn = (raw: string, scan: Scan & { ok: false }): boolean =>
   raw.endsWith('\0') || (scan.unfinished && raw.trimStart().startsWith('{'));
 
+/** Where a second entry begins on one line: two files were joined where the first did not end its last line. */
+const seamIn = (raw: string): number => raw.indexOf('{"kind":', 1);
+
 const findUnparsable = (file: string, line: number, raw: string, scan: Scan & { ok: false }): Problem => {
   const code = isTorn(raw, scan) ? 'torn-line' : 'not-json';
+  const seam = seamIn(raw);
+  const at = seam > 0 ? seam : Math.min(scan.at, raw.length - 1);
   return {
     code,
-    at: { file, line, column: Math.min(scan.at, raw.length - 1) + 1, length: 1 },
+    at: { file, line, column: at + 1, length: 1 },
     raw,
-    data: {},
+    data: seam > 0 ? { seam: seam + 1 } : {},
     grave: ledgerCodes[code],
     touches: touchesOfText(raw),
   };

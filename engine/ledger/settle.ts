@@ -1,6 +1,7 @@
 /** Which entries stand once undos and corrections are taken into account, as far as the ledger is believed. */
 import type { Problem } from '../problem.ts';
 import type { Entry, Moment } from '../types.ts';
+import { type Copy, findCopies } from './copies.ts';
 import { type Locate, locateIn, problemAt } from './finding.ts';
 import type { Book, Ledger } from './ledger.ts';
 import { readEntry } from './read-entry.ts';
@@ -9,7 +10,7 @@ import { isRevision, recordOn, targetOf } from './target.ts';
 import { touchesOf } from './touches.ts';
 
 /** How much of the ledger is believed; the part of a Moment that concerns knowing, not the day asked about. */
-export type Belief = Pick<Moment, 'asOf' | 'lines'>;
+export type Belief = Pick<Moment, 'asOf' | 'lines' | 'without'>;
 
 /** An entry that counts, with the corrections that made it what it is, oldest first. */
 export interface Standing {
@@ -22,6 +23,8 @@ export interface Settled {
   readonly standing: readonly Standing[];
   /** Everything believed, in file order, also what was taken back. */
   readonly believed: readonly Entry[];
+  /** Entries that repeat an earlier one with its writing time, and therefore do not count; those taken back are left out. */
+  readonly copies: readonly Copy[];
   /** Problems of lines that nobody undid or put right. */
   readonly problems: readonly Problem[];
   /** How many lines are believed. */
@@ -71,15 +74,24 @@ interface Revisions {
 
 // From the last line to the first, since a revision counts only if nothing after it took it back: an undo that is itself
 // undone leaves its line standing.
-const revise = (ledger: Ledger, believed: readonly Entry[]): Revisions => {
-  const undone = new Set<number>();
+const revise = (
+  ledger: Ledger,
+  believed: readonly Entry[],
+  copies: readonly Copy[],
+  without: readonly number[],
+): Revisions => {
+  // Putting a copy right puts right what it is a copy of. Taking a copy back takes back nothing else.
+  const firstOf = new Map(copies.map(({ entry, first }) => [entry.line, first]));
+  // A line left out takes nothing back either: without a correction, the line it put right is as it was.
+  const undone = new Set<number>(without);
   const corrections = new Map<number, Entry[]>();
   for (const revision of believed.filter(isRevision).reverse()) {
     const target = targetOf(ledger, revision);
     if (undone.has(revision.line) || 'mismatch' in target) continue;
-    const others = corrections.get(target.line);
+    const corrected = firstOf.get(target.line) ?? target.line;
+    const others = corrections.get(corrected);
     if (revision.kind === 'undo') undone.add(target.line);
-    else if (others === undefined) corrections.set(target.line, [revision]);
+    else if (others === undefined) corrections.set(corrected, [revision]);
     else others.push(revision);
   }
   for (const each of corrections.values()) each.reverse();
@@ -89,14 +101,17 @@ const revise = (ledger: Ledger, believed: readonly Entry[]): Revisions => {
 /** Settles a ledger. Pure; the time it takes grows with the number of lines. */
 export const settle = (ledger: Ledger, belief: Belief, book: Book): Settled => {
   const believed = ledger.entries.filter((entry) => isBelieved(entry, belief));
-  const { undone, corrections } = revise(ledger, believed);
+  const copies = findCopies(believed);
+  const repeated = new Set(copies.map(({ entry }) => entry));
+  const counting = believed.filter((entry) => !repeated.has(entry));
+  const { undone, corrections } = revise(ledger, counting, copies, belief.without ?? []);
   const corrected = new Map(
     [...corrections]
       .filter(([line]) => !undone.has(line))
       .map(([line, each]) => [line, correctLine(ledger, line, each, book)]),
   );
 
-  const standing = believed
+  const standing = counting
     .filter((entry) => !isRevision(entry) && !undone.has(entry.line) && !corrected.has(entry.line))
     .map((entry): Standing => ({ entry, corrections: [] }));
   const problems = ledger.problems.filter(({ at }) => {
@@ -110,6 +125,7 @@ export const settle = (ledger: Ledger, belief: Belief, book: Book): Settled => {
   return {
     standing: standing.sort((one, other) => one.entry.line - other.entry.line),
     believed,
+    copies: copies.filter(({ entry, first }) => !undone.has(entry.line) && !undone.has(first)),
     problems,
     lines:
       belief.asOf === null

@@ -20,9 +20,18 @@ export const leavesOf = (
 export const placeholdersIn = (template: string): string[] =>
   [...template.matchAll(/\{([^}]+)\}/g)].map((match) => match[1] as string);
 
+const choreWordingsOf = ({ chore }: Rule): { readonly text: string; readonly path: Path }[] =>
+  chore === null
+    ? []
+    : [
+        { text: chore.says, path: ['chore', 'says'] },
+        ...(chore.rightWhen === null ? [] : [{ text: chore.rightWhen, path: ['chore', 'right-when'] }]),
+        ...(chore.ringWhen === null ? [] : [{ text: chore.ringWhen, path: ['chore', 'ring-when'] }]),
+      ];
+
 /** All wordings of a rule with their paths. */
 export const wordingsOf = (rule: Rule): { readonly text: string; readonly path: Path }[] => [
   { text: rule.says, path: ['says'] },
-  ...(rule.chore === null ? [] : [{ text: rule.chore.says, path: ['chore', 'says'] as Path }]),
+  ...choreWordingsOf(rule),
   ...leavesOf(rule.when).map(({ leaf, path }) => ({ text: leaf.because, path: [...path, 'because'] })),
 ];

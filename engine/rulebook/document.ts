@@ -1,5 +1,16 @@
 /** One YAML file: its data, its own faults, and where in the text each key stands. */
-import { isCollection, isMap, isNode, isScalar, LineCounter, parseDocument, visit } from 'yaml';
+import {
+  type Document,
+  isAlias,
+  isCollection,
+  isMap,
+  isNode,
+  isPair,
+  isScalar,
+  LineCounter,
+  parseDocument,
+  visit,
+} from 'yaml';
 import type { Place, Problem } from '../problem.ts';
 
 export type Path = readonly (string | number)[];
@@ -23,6 +34,8 @@ export interface RuleDocument {
 /** Deeper nesting than any rule needs is refused, so that a hostile file cannot exhaust the stack. */
 const deepest = 40;
 const mostAliases = 20;
+/** So much may stand behind one alias, all that it stands for in turn written out. */
+const mostUnfolded = 2000;
 
 /** How deep a text nests, by what its lines begin with or by brackets open at once. It is looked at before parsing, which recurses. */
 const depthOf = (text: string): number => {
@@ -34,6 +47,24 @@ const depthOf = (text: string): number => {
     deepestYet = Math.max(deepestYet, open, /^[ ?-]/.test(sign) ? sign.length / 2 : 0);
   }
   return deepestYet;
+};
+
+/** How many values a part holds once every alias in it is written out. Not for one that stands for itself. */
+const unfolded = (node: unknown, document: Document, known = new Map<unknown, number>()): number => {
+  const before = known.get(node);
+  if (before !== undefined) return before;
+  // An alias back to what is being counted stands for nothing more; it is reported where it stands.
+  known.set(node, 0);
+  const inner = isAlias(node)
+    ? [node.resolve(document)]
+    : isPair(node)
+      ? [node.key, node.value]
+      : isCollection(node)
+        ? node.items
+        : [];
+  const size = inner.reduce((sum: number, each) => sum + unfolded(each, document, known), 1);
+  known.set(node, size);
+  return size;
 };
 
 /** Reads one rule file. Never throws on bad YAML: its faults come back as problems with line and column. */
@@ -92,7 +123,9 @@ export const readDocument = ({ file, text }: RuleFile): RuleDocument => {
       const isInside = within.some(
         (node) => isNode(node) && 'anchor' in node && node.anchor === alias.source,
       );
-      if (isInside || aliases > mostAliases || alias.resolve(document) === undefined)
+      const stands = alias.resolve(document);
+      const isTooMuch = () => unfolded(stands, document) > mostUnfolded;
+      if (isInside || aliases > mostAliases || stands === undefined || isTooMuch())
         faults.push(problem(placeOfNode(alias) ?? top, 'wrong-alias', { found: alias.source }));
     },
   });
@@ -101,7 +134,8 @@ export const readDocument = ({ file, text }: RuleFile): RuleDocument => {
   const good = faults.length === 0 && extra.length === 0;
   return {
     file,
-    data: good ? document.toJS() : undefined,
+    // Aliases are counted and measured above.
+    data: good ? document.toJS({ maxAliasCount: -1 }) : undefined,
     problems: [...faults, ...extra],
     problemAt: (path, code, data) => problem(placeUnder(path), code, data),
     problemAtKey: (path, code, data) => problem(placeOfKey(path) ?? placeUnder(path), code, data),

@@ -1,9 +1,10 @@
 /** A figure at a moment: the dated value in force, entered by its axes. */
 import type { Day } from '../day.ts';
-import type { Figure, FigureTable, FigureUse, FigureValue, OwnFigure, Value } from '../types.ts';
+import type { Figure, FigureTable, FigureUse, FigureValue, PublishedValue, Value } from '../types.ts';
+import { type Cell, type Entered, enter, keyNamed, numberOf, type SortKeys } from './cells.ts';
+import type { SetCell } from './own-figures.ts';
 
-/** The number keys of a table in rising order. */
-export type SortKeys = (table: FigureTable) => readonly number[];
+export type { SortKeys } from './cells.ts';
 
 const sortedKeys: SortKeys = (table) =>
   Object.keys(table)
@@ -32,79 +33,64 @@ export const inForce = (figure: Figure, on: Day): FigureValue => {
   return best;
 };
 
-/** Index of the greatest key that is not above `at`; -1 when all are above it. */
-const stepIn = (keys: readonly number[], at: number): number => {
-  let step = -1;
-  for (const key of keys) {
-    if (key > at) break;
-    step += 1;
-  }
-  return step;
-};
-
-const numberIn = (table: FigureTable, key: number | undefined): number => {
-  const cell = table[String(key)];
-  if (typeof cell !== 'number')
-    throw new Error(`a table on straight lines holds numbers only, not at ${key}`);
-  return cell;
-};
-
-/** Straight line between the two keys around `at`; held level outside the table, so ask `keysOf` first where that matters. */
-const lineIn = (table: FigureTable, keys: readonly number[], at: number): number => {
-  const step = stepIn(keys, at);
-  if (step === -1) return numberIn(table, keys[0]);
-  const [below, above] = [keys[step] ?? 0, keys[step + 1]];
-  const from = numberIn(table, below);
-  if (above === undefined) return from;
-  return from + ((at - below) / (above - below)) * (numberIn(table, above) - from);
-};
-
-/** The branch of a name axis; a row named `other` stands for every name that the table does not have. */
-const named = (table: FigureTable, name: string): number | FigureTable | undefined =>
-  Object.hasOwn(table, name) ? table[name] : Object.hasOwn(table, 'other') ? table.other : undefined;
-
-const enter = (
+/** What a figure says at these axis values, as published or as in a rule file of the keeper's. */
+const inBook = (
   figure: Figure,
-  cell: number | FigureTable,
+  on: Day,
   at: readonly Value[],
-  depth: number,
   sortKeys: SortKeys,
-): number | undefined => {
-  if (typeof cell === 'number') return cell;
-  const axis = figure.by[depth];
-  const key = at[depth];
-  if (axis === undefined || key === undefined) {
-    throw new Error(`figure ${figure.id} wants ${figure.by.length} axes`);
-  }
-  if (axis.between === 'line') return lineIn(cell, sortKeys(cell), Number(key));
-  const branch =
-    axis.between === 'name'
-      ? named(cell, String(key))
-      : cell[String(sortKeys(cell)[stepIn(sortKeys(cell), Number(key))])];
-  return branch === undefined ? undefined : enter(figure, branch, at, depth + 1, sortKeys);
+): { readonly entered: Entered; readonly use: FigureUse } | undefined => {
+  const { value: table, from, source } = inForce(figure, on);
+  const entered = enter(figure, table, at, sortKeys);
+  if (entered === undefined) return undefined;
+  const use = { id: figure.id, value: numberOf(entered), unit: figure.unit, from, source };
+  if (figure.own === undefined) return { entered, use: { ...use, own: false } };
+  const before = figure.own.published === null ? undefined : inBook(figure.own.published, on, at, sortKeys);
+  return {
+    entered,
+    use: { ...use, own: true, ...(before === undefined ? {} : { published: asPublished(before.use) }) },
+  };
 };
+
+/** A use without what only a use has, to stand beside the one that took its place. */
+const asPublished = ({ value, unit, from, source }: FigureUse): PublishedValue => ({
+  value,
+  unit,
+  from,
+  source,
+});
 
 /**
  * The figure's number at these axis values (in the axes' own units), in the figure's own unit, with where it comes from.
- * Undefined where the table has nothing for them. A figure that the keeper set outranks the published one.
+ * Undefined where the table has nothing for them.
+ * @param set what the keeper set of this figure, in force, oldest first; a cell of a table in the figure's own unit
  */
 export const figureAt = (
   figure: Figure,
   on: Day,
   at: readonly Value[] = [],
-  own: readonly OwnFigure[] = [],
+  set: readonly SetCell[] = [],
   sortKeys: SortKeys = sortedKeys,
 ): FigureUse | undefined => {
-  const set = own.findLast((each) => each.figure === figure.id && each.on <= on);
-  if (set !== undefined) {
-    const { value, unit } = set.quantity;
-    return { id: figure.id, value, unit, from: set.on, source: `line ${set.line}`, own: true };
-  }
-  const { value: cell, from, source } = inForce(figure, on);
-  const value = enter(figure, cell, at, 0, sortKeys);
-  return value === undefined
-    ? undefined
-    : { id: figure.id, value, unit: figure.unit, from, source, own: false };
+  const found = inBook(figure, on, at, sortKeys);
+  if (found === undefined || set.length === 0) return found?.use;
+  const { entered, use } = found;
+  const setOf = ({ name }: Cell): SetCell | undefined => set.findLast((each) => each.cell === name);
+  const counted = [entered.cell, ...(entered.next === null || entered.along === 0 ? [] : [entered.next])];
+  const last = counted
+    .flatMap((cell) => setOf(cell) ?? [])
+    .sort((a, b) => a.line - b.line)
+    .at(-1);
+  if (last === undefined) return use;
+  return {
+    id: figure.id,
+    value: numberOf(entered, (cell) => setOf(cell)?.value ?? cell.value),
+    unit: last.unit,
+    from: last.on,
+    source: `line ${last.line}`,
+    own: true,
+    published: use.published ?? asPublished(use),
+  };
 };
 
 /** Keys of the innermost axis of a table below the named branches, in the axis's unit, lowest first. */
@@ -115,7 +101,10 @@ export const keysOf = (
   sortKeys: SortKeys = sortedKeys,
 ): readonly number[] => {
   let cell: number | FigureTable | undefined = inForce(figure, on).value;
-  for (const name of branch) cell = typeof cell === 'object' ? named(cell, name) : undefined;
+  for (const name of branch) {
+    const key: string | undefined = typeof cell === 'object' ? keyNamed(cell, name) : undefined;
+    cell = typeof cell === 'object' && key !== undefined ? cell[key] : undefined;
+  }
   if (typeof cell !== 'object') throw new Error(`figure ${figure.id} has no table at ${branch.join('/')}`);
   return sortKeys(cell);
 };

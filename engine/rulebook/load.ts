@@ -7,6 +7,7 @@ import type { Problem } from '../problem.ts';
 import type { FactWords, Figure, Question, RecordWords, Rule, Rulebook, Source } from '../types.ts';
 import { checkRulebook, type Known } from './checks/index.ts';
 import { type RuleDocument, type RuleFile, readDocument } from './document.ts';
+import { firstRunShape } from './first-run-shape.ts';
 import { figureFrom, questionFrom, recordFrom, ruleFrom, unitsFrom } from './parse.ts';
 import { shaped } from './shaped.ts';
 import * as shapes from './shapes.ts';
@@ -70,6 +71,8 @@ export const buildRulebook = (
   const units = single('units.yaml', shapes.unitsShape);
   const words = single('words.yaml', shapes.wordsShape);
   const assumptions = single('assumptions.yaml', shapes.assumptionsShape);
+  const sheet = single('sheet.yaml', shapes.sheetShape);
+  const firstRun = single('first-run.yaml', firstRunShape);
   const figures: Record<string, Figure> = take('figures', 'figure', shapes.figureShape, figureFrom);
   const sources: Record<string, Source> = take('sources', 'source', shapes.sourceShape, (id, data) => ({
     id,
@@ -103,6 +106,14 @@ export const buildRulebook = (
           tell: data.tell ?? null,
           shown: data.shown ?? null,
           fixed: data.fixed ?? false,
+          supposedBy: (data['supposed-by'] ?? []).map((each) => ({
+            as: each.as,
+            takes: each.takes,
+            words: each.words,
+            vague: each.vague ?? false,
+            takesAway: each['takes-away'] ?? false,
+            shareOf: each['share-of'] ?? null,
+          })),
         },
       ]);
     }
@@ -119,7 +130,9 @@ export const buildRulebook = (
     rules,
     facts: Object.fromEntries(factWords),
     assumptions: assumptions ?? {},
-    words: words ?? { ideas: {}, causes: {}, signs: {}, kinds: {}, settings: {} },
+    sheet,
+    firstRun,
+    words: words ?? { ideas: {}, causes: {}, signs: {}, kinds: {}, settings: {}, hazards: {} },
     hash: hash.digest('hex').slice(0, 8),
   };
   problems.push(...checkRulebook({ book, documents }, known));

@@ -54,8 +54,6 @@ export const questionFrom = (id: string, data: z.infer<typeof questionShape>): Q
   concerns: data.concerns === undefined ? null : { fact: data.concerns.fact, oneOf: data.concerns['one-of'] },
   days: data.days ?? 0,
   phrasings: data.phrasings,
-  not: data.not,
-  ideas: data.ideas,
   results: data.results.map((each) => ({
     id: each.id,
     fact: each.fact,
@@ -116,6 +114,8 @@ export const ruleFrom = (id: string, data: z.infer<typeof ruleShape>): Rule => {
             givesWayTo: data.chore['gives-way-to'] ?? [],
             by: data.chore.by ?? null,
             remind: data.chore.remind ?? null,
+            rightWhen: data.chore['right-when'] ?? null,
+            ringWhen: data.chore['ring-when'] ?? null,
           },
     daily: data.daily ?? false,
     cases: data.cases.map((each) => ({

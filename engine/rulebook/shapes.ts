@@ -2,13 +2,13 @@
 import { z } from 'zod';
 import { isDay } from '../day.ts';
 
-const kebab = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'wants lower-case words joined by hyphens');
+/** An id in kebab-case. */
+export const kebab = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'wants lower-case words joined by hyphens');
 const path = z.string().regex(/^[a-z0-9-]+(\/[a-z0-9-]+)*$/, 'wants an id such as heat/lowest-night');
 const day = z
   .union([z.string(), z.number()])
   .transform(String)
   .pipe(z.string().refine(isDay, 'wants a day of the calendar as YYYY-MM-DD'));
-const weights = z.record(z.string(), z.number());
 const texts = z.array(z.string());
 
 export interface TableShape {
@@ -101,9 +101,7 @@ export const questionShape = z.strictObject({
     .optional(),
   foretells: z.record(kebab, kebab).optional(),
   picture: z.enum(['growth', 'stock', 'ground', 'year']).optional(),
-  ideas: weights,
   phrasings: texts,
-  not: texts,
 });
 
 /** rules/records/<kind>.yaml */
@@ -112,9 +110,7 @@ export const recordShape = z.strictObject({
   example: z.string(),
   says: z.string(),
   asks: z.record(z.string(), z.string()),
-  ideas: weights,
   phrasings: texts,
-  not: texts,
 });
 
 const leaf = z.strictObject({
@@ -160,6 +156,8 @@ export const ruleShape = z.strictObject({
       'gives-way-to': z.array(path).optional(),
       by: kebab.optional(),
       remind: path.optional(),
+      'right-when': z.string().optional(),
+      'ring-when': z.string().optional(),
     })
     .optional(),
   cases: z.array(
@@ -172,6 +170,14 @@ export const ruleShape = z.strictObject({
   ),
 });
 
+/** A rule of the keeper's own may also say which published rules of its question go before it. */
+export const ownRuleShape = ruleShape.extend({ 'outranked-by': z.array(kebab).optional() });
+
+/** A keeper adds ways of asking to a question; the rest of it stays as it is. */
+export const ownQuestionShape = z.strictObject({
+  phrasings: z.array(z.string().min(1).max(200)).min(1).max(50),
+});
+
 /** rules/facts/<topic>.yaml: fact id → its words */
 export const factWordsShape = z.record(
   kebab,
@@ -182,11 +188,31 @@ export const factWordsShape = z.record(
     tell: z.string().optional(),
     shown: shown.optional(),
     fixed: z.boolean().optional(),
+    'supposed-by': z
+      .array(
+        z.strictObject({
+          as: z.string(),
+          takes: texts.min(1),
+          words: texts.min(1),
+          vague: z.boolean().optional(),
+          'takes-away': z.boolean().optional(),
+          'share-of': kebab.optional(),
+        }),
+      )
+      .optional(),
   }),
 );
 
 /** rules/assumptions.yaml: id → wording */
 export const assumptionsShape = z.record(kebab, z.string());
+
+/** rules/sheet.yaml */
+export const sheetShape = z.strictObject({
+  where: z.record(kebab, z.string()),
+  before: z.string(),
+  mind: texts.min(1),
+  ring: texts.min(1),
+});
 
 /** rules/units.yaml */
 export const unitsShape = z.strictObject({
@@ -216,4 +242,5 @@ export const wordsShape = z.strictObject({
     kebab,
     z.strictObject({ name: z.string(), dimension: z.string(), words: texts, example: z.string() }),
   ),
+  hazards: z.record(kebab, z.string()),
 });

@@ -26,6 +26,8 @@ export interface Moment {
   readonly asOf: Day | null;
   /** Only the first so many lines; null for all. */
   readonly lines: number | null;
+  /** Lines that are to count as never written, as if each were undone: so a cause is taken away to see what it did. */
+  readonly without?: readonly number[] | undefined;
 }
 
 /** Anything in the state that came from one ledger line. */
@@ -127,21 +129,29 @@ export interface Purchase extends FromEntry {
   readonly count: number | null;
   /** Exact decimal text, such as `58.50`; null when not said. */
   readonly price: string | null;
+  /** The group that it was bought for; null when that was not said. */
+  readonly group: string | null;
+}
+
+/** A number of the weather, seen, told as forecast, or fetched from a forecast service. */
+export interface Air extends Noted {
+  /** When it was fetched, local date and time with offset; absent for what a keeper typed. */
+  readonly fetched?: string | undefined;
 }
 
 /** One day's weather as seen or forecast; a night belongs to the day on which it begins. */
 export interface WeatherDay {
   readonly on: Day;
   /** °C */
-  readonly low: Noted | null;
+  readonly low: Air | null;
   /** °C */
-  readonly high: Noted | null;
+  readonly high: Air | null;
   /** mm */
-  readonly rain: Noted | null;
+  readonly rain: Air | null;
   /** m/s */
-  readonly wind: Noted | null;
+  readonly wind: Air | null;
   /** Relative humidity, ratio 0..1 */
-  readonly humidity: Noted | null;
+  readonly humidity: Air | null;
 }
 
 export interface Share extends FromEntry {
@@ -169,7 +179,12 @@ export interface Setting extends FromEntry {
 export interface OwnFigure extends FromEntry {
   readonly figure: string;
   readonly quantity: Quantity;
-  readonly reason: string;
+  /** The cell of the figure's table, such as `21` or `slow/56`; absent for a figure that is a lone number. */
+  readonly at?: string | undefined;
+  /** The one group that it is set for; absent for all. */
+  readonly group?: string | undefined;
+  /** Null when none was given. */
+  readonly reason: string | null;
 }
 
 /** What the entries up to a moment add up to. */

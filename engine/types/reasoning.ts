@@ -7,12 +7,24 @@ import type { Value } from './values.ts';
 
 export type Outcome = 'held' | 'failed' | 'unknown';
 
-/** A value laid over a fact or a figure for one answer; in base units; never written down. */
+/** What a supposition is laid over: a fact, a figure, a rule (which is then switched off) or the ledger (an entry more, as it would be written). */
+export type Supposed =
+  | { readonly fact: string }
+  | { readonly figure: string }
+  | { readonly rule: string }
+  | { readonly entry: Readonly<Record<string, unknown>> & { readonly kind: string; readonly on: Day } };
+
+/** Something laid over the flock for one answer; in base units; never written down. */
 export interface Supposition {
-  readonly what: { readonly fact: string } | { readonly figure: string };
+  readonly what: Supposed;
+  /** The value of a fact or a figure; of no meaning for rules and entries. */
   readonly value: Value;
   /** Adds to what the fact would have been instead of replacing it. */
   readonly adds: boolean;
+  /** Multiplies what the fact would have been instead, as in "half of them". */
+  readonly times?: boolean | undefined;
+  /** The one group it is supposed of; left out for all. */
+  readonly group?: string | undefined;
 }
 
 /** What is asked of the engine. */
@@ -21,6 +33,8 @@ export interface Request {
   /** Group names; empty for those that the question concerns. */
   readonly groups: readonly string[];
   readonly moment: Moment;
+  /** The day on which it is asked, where the day asked about lies ahead of it: what is on record ends there, and the rest is foreseen. */
+  readonly asked?: Day | undefined;
   /** End of a span, that day included; null where the question's own span applies. */
   readonly until: Day | null;
   readonly supposing: readonly Supposition[];
@@ -55,9 +69,14 @@ export interface FigureUse {
   /** In force since. */
   readonly from: Day;
   readonly source: string;
-  /** True when the keeper set it. */
+  /** True when the keeper set it, by an entry (`source` is then `line 12`) or by a rule file of their own. */
   readonly own: boolean;
+  /** What would count without the keeper's own; absent where there is nothing published. */
+  readonly published?: PublishedValue | undefined;
 }
+
+/** The published number beside one that the keeper set, in its own unit. */
+export type PublishedValue = Pick<FigureUse, 'value' | 'unit' | 'from' | 'source'>;
 
 /** Something taken for granted for want of a record: an id in `rules/assumptions.yaml` and what fills it. */
 export interface Assumed {
@@ -102,14 +121,29 @@ export interface Result {
   readonly unit: string | null;
 }
 
-export interface TurnsOn {
+/** One fact with another value than it has. */
+export interface Change {
   readonly fact: string;
   readonly group: string | null;
   readonly from: Value | null;
   readonly to: Value;
   readonly unit: string | null;
+}
+
+/** A change that turns the verdict, alone or together with a second one where none does so alone. */
+export interface TurnsOn extends Change {
+  readonly and?: Change | undefined;
   /** The verdict it would turn to. */
   readonly verdict: Gives;
+}
+
+/** A rule that could have decided and did not, and where it stopped. */
+export interface PassedOver {
+  readonly rule: string;
+  readonly gives: Gives;
+  readonly outcome: Outcome;
+  /** The conditions that failed or are not known; none for a rule that holds and is outranked. */
+  readonly stoppedBy: readonly Omit<Reason, 'n'>[];
 }
 
 /** What a rule says beside the verdict. */
@@ -133,6 +167,8 @@ export interface Part {
   readonly steps: readonly StepToDo[];
   readonly when: { readonly on: Day; readonly verdict: Gives; readonly assumed: readonly Assumed[] } | null;
   readonly turnsOn: readonly TurnsOn[];
+  /** The rules that could have decided otherwise and did not, highest-ranking first; none where that is not looked into. */
+  readonly passedOver: readonly PassedOver[];
   /** Higher-ranking rules that could still overrule, for want of a fact. */
   readonly unless: readonly { readonly rule: string; readonly says: Sentence }[];
 }
@@ -150,6 +186,9 @@ export interface StepToDo {
   readonly done: boolean;
   /** How long before it a calendar reminds of it, days; null for not at all. */
   readonly remind: number | null;
+  /** How somebody new to it sees that it went right, and what to ring the keeper for; null where the rule does not say. */
+  readonly rightWhen: Sentence | null;
+  readonly ringWhen: Sentence | null;
 }
 
 export interface Answer {

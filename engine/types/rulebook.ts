@@ -3,7 +3,7 @@
 import type { Day } from '../day.ts';
 import type { Outcome } from './reasoning.ts';
 import type { Value } from './values.ts';
-import type { FactWords, RecordWords, Words } from './words.ts';
+import type { FactWords, FirstRun, RecordWords, SheetWords, Words } from './words.ts';
 
 /** A unit of the closed list. Base value = (value + offset) × factor. */
 export interface Unit {
@@ -59,6 +59,8 @@ export interface Figure {
   /** Units to show it in where they differ from those of its dimension, such as inches for a lamp's height. */
   readonly shown: { readonly us: string; readonly metric: string } | null;
   readonly values: readonly FigureValue[];
+  /** Only for a figure from a rule file of the keeper's: the published one whose place it takes, if any. */
+  readonly own?: { readonly published: Figure | null } | undefined;
 }
 
 export interface Source {
@@ -105,6 +107,9 @@ export interface Chore {
   readonly by: string | null;
   /** The figure that says how long before it a calendar reminds of it; null for not at all. */
   readonly remind: string | null;
+  /** For somebody who does it for the first time: how to see that it went right, and what to ring the keeper for. */
+  readonly rightWhen: string | null;
+  readonly ringWhen: string | null;
 }
 
 export interface RuleCase {
@@ -128,6 +133,8 @@ export interface Rule {
   /** Whether its caution also belongs on the daily round; standing cautions would only dull the eye there. */
   readonly daily: boolean;
   readonly cases: readonly RuleCase[];
+  /** Only for a rule from a file of the keeper's: the published one whose place it takes, if any. */
+  readonly own?: { readonly published: Rule | null } | undefined;
 }
 
 export interface QuestionResult {
@@ -156,9 +163,6 @@ export interface Question {
   /** Days that a question about a span takes when none is said; 0 for no span. */
   readonly days: number;
   readonly phrasings: readonly string[];
-  readonly not: readonly string[];
-  /** Ideas that speak for it (above 0) or against it (below 0), with their weights. */
-  readonly ideas: Readonly<Record<string, number>>;
   readonly results: readonly QuestionResult[];
   /** Whether a span lies behind the day it ends on, as of losses "between 1 and 15 June". */
   readonly looksBack: boolean;
@@ -176,6 +180,8 @@ export interface Question {
   readonly ahead: number | null;
   /** Facts that only another question's rules can tell: the first day on which that question is answered yes. */
   readonly foretells: Readonly<Record<string, string>>;
+  /** Further ways of asking it, from a rule file of the keeper's. */
+  readonly own?: readonly string[] | undefined;
   /** What is drawn beside the answer, from the fact `<picture>-series`. */
   readonly picture: PictureKind | null;
 }
@@ -226,6 +232,10 @@ export interface Rulebook {
   readonly facts: Readonly<Record<string, FactWords>>;
   /** Assumption id → its wording. */
   readonly assumptions: Readonly<Record<string, string>>;
+  /** What a sheet for somebody new to the birds says beside the answer itself. */
+  readonly sheet?: SheetWords | undefined;
+  /** What the chat asks a keeper who begins. */
+  readonly firstRun?: FirstRun | undefined;
   readonly words: Words;
   /** Short hash of all of it. */
   readonly hash: string;

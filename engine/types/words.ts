@@ -13,6 +13,23 @@ export interface FactWords {
   readonly shown: { readonly us: string; readonly metric: string } | null;
   /** True for what neither the keeper nor the weather can change, such as age: it is never offered as what would turn an answer. */
   readonly fixed: boolean;
+  /** How a keeper may speak of it in a what-if, most telling first; empty where nobody would. */
+  readonly supposedBy: readonly SupposedBy[];
+}
+
+/** Words that, beside a value of some sort in a what-if, mean a fact. */
+export interface SupposedBy {
+  /** How the supposition is named back: "night low". */
+  readonly as: string;
+  /** Sorts of values: dimensions of units, `money`, `age`, `number` for a bare one, `share` for a part of a whole, `times` for "twice". */
+  readonly takes: readonly string[];
+  readonly words: readonly string[];
+  /** True for words that mean it only when nothing else fits. */
+  readonly vague: boolean;
+  /** True when the value goes off what there is, as of birds lost. */
+  readonly takesAway: boolean;
+  /** The fact that a share is of, where it is another one: a share of the freezer's size is free. */
+  readonly shareOf: string | null;
 }
 
 /** The words of an entry kind: how it is told, read back and asked for. */
@@ -23,8 +40,6 @@ export interface RecordWords {
   /** One example of telling it. */
   readonly example: string;
   readonly phrasings: readonly string[];
-  readonly not: readonly string[];
-  readonly ideas: Readonly<Record<string, number>>;
   /** The read-back with {field}s; a part in [square brackets] is left out when a field in it is missing. */
   readonly says: string;
   /** Field → what to ask when it is missing. */
@@ -42,6 +57,8 @@ export interface Words {
   readonly kinds: Readonly<Record<string, readonly string[]>>;
   /** Settings of the place → dimension, unit when bare, words, and how they are named back. */
   readonly settings: Readonly<Record<string, SettingWords>>;
+  /** A danger that a line outside of all questions may speak of → the caution that is said. */
+  readonly hazards: Readonly<Record<string, string>>;
 }
 
 export interface SettingWords {
@@ -57,4 +74,35 @@ export interface ClassedWords {
   readonly class: string;
   readonly name?: string | undefined;
   readonly words: readonly string[];
+}
+
+/** What every sheet for a helper says: where birds are, before beginning, what to mind, and when to ring. */
+export interface SheetWords {
+  /** A value of the fact `place` → where that is. */
+  readonly where: Readonly<Record<string, string>>;
+  readonly before: string;
+  readonly mind: readonly string[];
+  readonly ring: readonly string[];
+}
+
+/** One question of the first run, answered by a setting, or by a record that asks for its other fields itself. */
+export type FirstStep = {
+  readonly id: string;
+  readonly ask: string;
+  /** An answer as it may be typed. */
+  readonly example: string;
+  /** The same for a keeper who measures in metric units, where it differs. */
+  readonly metric?: string | undefined;
+  /** What is taken for granted when it is skipped. */
+  readonly skipped: string;
+  /** Another step that leaves nothing to ask here once it is answered. */
+  readonly unless?: string | undefined;
+  /** Another step without whose answer this one means nothing. */
+  readonly after?: string | undefined;
+} & ({ readonly setting: string } | { readonly record: string; readonly field: string });
+
+/** What the chat asks a keeper who begins, and what it says in the end, with birds and without. */
+export interface FirstRun {
+  readonly steps: readonly FirstStep[];
+  readonly ends: { readonly birds: string; readonly none: string };
 }

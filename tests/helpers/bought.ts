@@ -15,6 +15,7 @@ export const bought = (
   bags: null,
   count: null,
   price,
+  group: null,
   ...more,
 });
 

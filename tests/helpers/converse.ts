@@ -12,7 +12,7 @@ import type { Rulebook } from '../../engine/types.ts';
 
 const said = '> ';
 
-/** The head of a transcript: `today: 2026-05-14`, `flock: demo` or `flock: empty`, `width: 80`. */
+/** The head of a transcript: `today: 2026-05-14`, `flock: demo` or `flock: empty`, `width: 80`, and `advice: noted` where answers are to be asked about later. */
 const headOf = (lines: readonly string[]): Readonly<Record<string, string>> =>
   Object.fromEntries(
     lines
@@ -41,6 +41,7 @@ export const converse = async (book: Rulebook, lexicon: Lexicon, text: string): 
           asOf: null,
           now: `${today}T07:00:00+00:00`,
           by: null,
+          rulesFolder: head.advice === 'noted' ? join(folder, 'rulebooks') : undefined,
         });
   try {
     let today = head.today ?? '';
@@ -58,6 +59,7 @@ export const converse = async (book: Rulebook, lexicon: Lexicon, text: string): 
         on: today,
         group: null,
         write: true,
+        notes: true,
       });
       memory = reply.memory;
       out.push('', line, ...plain(reply.tokens, width));

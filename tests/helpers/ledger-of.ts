@@ -30,7 +30,12 @@ export const book: Book = {
     'feed-price': { dimension: 'money' },
     'process-on': { dimension: 'day' },
   },
-  figures: { 'feed/bag': { unit: 'lb' }, 'feed/waste': { unit: 'percent' } },
+  figures: {
+    'feed/bag': { unit: 'lb' },
+    'feed/waste': { unit: 'percent' },
+    'pasture/ground-rest': { unit: 'day' },
+    'pasture/lowest-night': { unit: 'F', cells: () => ['14', '21', '28'] },
+  },
 };
 
 /** Measured on a fixed day, with the limits given (none by default). */

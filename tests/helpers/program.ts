@@ -32,6 +32,8 @@ export const penside = (
       PATH: process.env.PATH ?? '',
       HOME: '/nonexistent',
       PENSIDE_BY: 'Nell',
+      // A test that wants the advice log sets this and a data folder of its own.
+      PENSIDE_LOG: 'no',
       ...(file === undefined ? {} : { PENSIDE_FILE: file }),
       ...(today === undefined ? {} : { PENSIDE_NOW: `${today}T${hour}:00+00:00` }),
       ...env,

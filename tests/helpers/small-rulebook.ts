@@ -72,17 +72,13 @@ turns: true
 results:
   - {id: age, fact: age}
   - {id: first-day, fact: when}
-ideas: {outside: 2}
 phrasings: [can the reds go out]
-not: [put the reds out]
 `,
   'records/out.yaml': `offer: that birds went out
 example: the reds went out
 says: '{group} went out on {on}[ to {place}].'
 asks: {group: Which birds?}
-ideas: {outside: 1}
 phrasings: [the reds went out]
-not: [can the reds go out]
 `,
   'sources/own-judgement.yaml': `author: the makers
 title: Own judgement
@@ -103,6 +99,8 @@ signs: {lame: {class: illness, words: [lame]}}
 kinds: {fast: [white]}
 settings:
   pen: {name: the pen, dimension: size, words: [pen], example: the pen is 10 by 12 ft}
+hazards:
+  raptor: A hawk is left alone.
 `,
 };
 

@@ -1,9 +1,12 @@
 /** Ten weeks lived day by day through the shell: the round never contradicts the single answers, and never leaves a gap. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openFile } from '../../engine/index.ts';
 import { penside } from '../helpers/program.ts';
+import { rulebook } from '../helpers/rulebook-of.ts';
+import { flipsIn } from './flips.ts';
 import { foundIn, type LivedDay, liveDay, rulesIn, type Script, type Step } from './keeper.ts';
 
 const first = '2026-05-05';
@@ -106,6 +109,14 @@ describe('a season of ten weeks', () => {
       expect([on, bad]).toEqual([on, []]);
     }
   });
+
+  test('every turn of a yes or a no from one morning to the next has a cause, and undoing that cause alone undoes it', async () => {
+    const before = readFileSync(file, 'utf8');
+    const flips = await flipsIn(openFile(rulebook().book, file), first, days);
+    expect(flips.length).toBeGreaterThan(10);
+    expect(flips.filter(({ isUndone }) => !isUndone)).toEqual([]);
+    expect(readFileSync(file, 'utf8')).toBe(before);
+  }, 120_000);
 
   test('both groups came out of the brooder, at an age and on a night that the rules allow', () => {
     const out = lived.flatMap(({ day, round }) =>

@@ -1,20 +1,23 @@
 /** Five seasons lived by the daily round: it never contradicts the single answers, leaves nothing out, and asks nothing impossible. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { makeLexicon } from '../../cli/understand/lexicon.ts';
+import { openText } from '../../engine/index.ts';
+import { lexiconFor } from '../helpers/learned.ts';
 import { rulebook } from '../helpers/rulebook-of.ts';
 import { seasons } from './five.ts';
+import { flipsIn } from './flips.ts';
 import { liveSeason, type Morning, type Task } from './live.ts';
 
 const { book } = rulebook();
-const lexicon = makeLexicon(book);
+const lexicon = lexiconFor(book);
 
 const keyOf = ({ step, says }: { readonly step: Task['step']; readonly says: unknown }): string =>
   JSON.stringify([step.rule, step.group, step.done, says]);
 
 describe.each(seasons.map((season) => [season.name, season] as const))('%s', (_, season) => {
   let lived: readonly Morning[] = [];
+  let ledger = '';
   beforeAll(async () => {
-    lived = await liveSeason(book, lexicon, season, 5);
+    ({ mornings: lived, ledger } = await liveSeason(book, lexicon, season, 5));
   }, 300_000);
 
   test('everything that was told was written', () => {
@@ -80,6 +83,12 @@ describe.each(seasons.map((season) => [season.name, season] as const))('%s', (_,
       expect([on, open, vague]).toEqual([on, [], []]);
     }
   });
+
+  test('every turn of a yes or a no from one morning to the next has a cause, and undoing that cause alone undoes it', async () => {
+    const flips = await flipsIn(openText(book, 'flock.jsonl', ledger), season.first, season.days);
+    expect(flips.length).toBeGreaterThan(2);
+    expect(flips.filter(({ isUndone }) => !isUndone)).toEqual([]);
+  }, 120_000);
 
   test('they go out once, at an age and on a night that the rules allow, and are moved from then on', () => {
     const outings = lived.flatMap(({ day, round }) =>

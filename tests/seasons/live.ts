@@ -1,5 +1,5 @@
 /** Lives a season inside one process: the same turns as the chat takes, and the engine's own answers beside them. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { phrase } from '../../cli/say/phrase.ts';
@@ -60,13 +60,19 @@ const singlesOf = async (flock: Flock, on: string): Promise<Record<string, Answe
   return answers;
 };
 
+/** A season lived through: its mornings, and the flock file that it left. */
+export interface Lived {
+  readonly mornings: readonly Morning[];
+  readonly ledger: string;
+}
+
 /** Lives all days of a season; single answers are asked on every `step`-th day, since they look ahead. */
 export const liveSeason = async (
   book: Rulebook,
   lexicon: Lexicon,
   season: Season,
   step: number,
-): Promise<readonly Morning[]> => {
+): Promise<Lived> => {
   const folder = mkdtempSync(join(tmpdir(), 'penside-season-'));
   const path = join(folder, 'flock.jsonl');
   const lived: Morning[] = [];
@@ -96,7 +102,7 @@ export const liveSeason = async (
       await tell(doing(await roundOf(at('18:00'), on)), '18:00');
       lived.push({ day, on, round, evening: await roundOf(at('19:00'), on), singles, refused });
     }
-    return lived;
+    return { mornings: lived, ledger: readFileSync(path, 'utf8') };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -17,15 +17,6 @@ test.each(taught)('$topic is offered for each of its phrasings', ({ topic, phras
   expect(missed).toEqual([]);
 });
 
-test.each(taught)('$topic is not taken for what it is not', ({ topic, not }) => {
-  const taken = not.filter((words) => {
-    const heard = hear(words);
-    return heard.sure && heard.readings[0]?.topic === topic;
-  });
-  expect(taken).toEqual([]);
-});
-
-test.each(taught)('$topic has phrasings enough', ({ topic, phrasings, not }) => {
+test.each(taught)('$topic has phrasings enough', ({ topic, phrasings }) => {
   expect(phrasings.length).toBeGreaterThanOrEqual(topic.startsWith('tell:') ? 12 : 15);
-  expect(not.length).toBeGreaterThanOrEqual(2);
 });

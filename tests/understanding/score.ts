@@ -1,7 +1,7 @@
 /** How well labelled lines are understood: right, asked back, wrong or turned away. */
-import { makeLexicon } from '../../cli/understand/lexicon.ts';
 import type { About, Heard } from '../../cli/understand/types.ts';
 import { understand } from '../../cli/understand/understand.ts';
+import { lexiconFor } from '../helpers/learned.ts';
 
 /** One line with its label, in the shape of the labelled files. `none` is a line that nothing here answers. */
 export interface Labelled {
@@ -9,6 +9,8 @@ export interface Labelled {
   readonly topic: string;
   readonly also?: readonly string[];
   readonly after?: string;
+  /** The danger that a line outside speaks of. */
+  readonly hazard?: string;
 }
 
 /** `right` and `wrong` were taken as sure; `asked` has the right one among the choices, `astray` has not; `away` is turned away. */
@@ -38,7 +40,7 @@ const judge = (heard: Heard, wanted: ReadonlySet<string>): Outcome => {
 
 /** Hears every line, each after the line it follows up on. */
 export const scoreLines = (lines: readonly Labelled[], about: About): readonly Scored[] => {
-  const lexicon = makeLexicon(about.book);
+  const lexicon = lexiconFor(about.book);
   const known = new Set(lexicon.topics.map((topic) => topic.id));
   return lines.map((line): Scored => {
     const before = line.after === undefined ? null : understand(line.after, about, lexicon);

@@ -4,10 +4,11 @@ import { useEffectEvent, useLayoutEffect, useRef, useState } from 'react';
 import { listenToKeys } from './listen-to-keys.ts';
 import { type Act, type Editor, openEditor, takeAct } from './prompt-state.ts';
 
-/** The editor as it stands; `onSubmit` gets each line sent, `onLeave` is called when the keeper wants to go. */
+/** The editor as it stands; `onSubmit` gets each line sent, `onEmpty` is called for an empty one, `onLeave` is called when the keeper wants to go. */
 export const usePrompt = (
   history: readonly string[],
   onSubmit: (words: string) => void,
+  onEmpty: () => void,
   onLeave: () => void,
 ): Editor => {
   const { stdin } = useStdin();
@@ -20,6 +21,7 @@ export const usePrompt = (
       const { editor, submitted, leaves } = takeAct(latest.current, act);
       latest.current = editor;
       if (submitted !== null) onSubmit(submitted);
+      else if (act.t === 'submit') onEmpty();
       if (leaves) onLeave();
     }
     show(latest.current);

@@ -42,6 +42,17 @@ const priceIn = (told: Told, many: number | null): number | null => {
   return Math.round(bare.value * 100 * (each ? (many ?? 1) : 1));
 };
 
+/** The one group it was bought for: "for the reds"; a group named otherwise only says what was bought. */
+const groupFor = (told: Told): string | null => {
+  const word = (at: number): string => told.line.tokens[at]?.word ?? '';
+  const named = spansOf(told.line.spans, 'group').filter(({ from }) => {
+    const before = ['the', 'our', 'my'].includes(word(from - 1)) ? from - 2 : from - 1;
+    return word(before) === 'for';
+  });
+  const [first, ...others] = new Set(named.flatMap(({ names }) => names));
+  return first === undefined || others.length > 0 ? null : first;
+};
+
 export const buildBuy: Build = (told) => {
   const what = whatIn(told);
   const bags = quantities(told, 'bags')[0];
@@ -74,6 +85,7 @@ export const buildBuy: Build = (told) => {
     amount,
     count: bags === undefined && what !== 'feed' && !isBill ? (whole?.value ?? null) : null,
     price: cents === null ? null : moneyText(cents),
+    group: groupFor(told),
   };
   return { fields: known(fields), missing: lacking(fields, 'what'), assumed };
 };

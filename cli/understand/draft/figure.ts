@@ -18,5 +18,11 @@ export const buildFigure: Build = (told) => {
         : null;
   const reason = /\b(?:because|since|as|reason)\b:?\s*(.+)$/i.exec(told.words)?.[1]?.trim() ?? null;
   const fields = { figure: id ?? null, value, reason };
-  return { fields: known(fields), missing: lacking(fields, 'figure', 'value', 'reason'), assumed: [] };
+  return {
+    fields: known(fields),
+    missing: lacking(fields, 'figure', 'value', 'reason'),
+    assumed: [],
+    // An age tells which birds of a table are meant, not when they were so old.
+    keepsDay: spansOf(told.line.spans, 'age').length > 0,
+  };
 };

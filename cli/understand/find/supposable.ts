@@ -1,44 +1,36 @@
-/** What a supposed number can be, by the words about it and its kind. The ids are facts of the engine. */
+/** Which facts a value in a what-if may be meant for, by the words about it: read from `supposed-by` in rules/facts. */
+import type { FactWords, SupposedBy } from '../../../engine/types.ts';
+import type { Sorted } from './sorts.ts';
 
-/** First fit counts, so the more telling come first. */
+/** A fact that a value may be meant for, with the way of speaking that fits. */
 export interface Supposable {
-  readonly what: string;
   readonly fact: string;
-  readonly words: ReadonlySet<string>;
-  /** Dimensions of quantities, `money`, or `number` for a bare one. */
-  readonly takes: readonly string[];
+  readonly by: SupposedBy;
+  readonly value: Sorted;
 }
 
-const about = (what: string, fact: string, takes: readonly string[], words: string): Supposable => ({
-  what,
-  fact,
-  takes,
-  words: new Set(words.split(' ')),
-});
+interface Fitting extends Supposable {
+  readonly hits: number;
+}
 
-export const supposable: readonly Supposable[] = [
-  about('feed price', 'bag-price', ['money', 'number'], 'price cost costs priced'),
-  about('feed price', 'bag-price', ['money'], 'feed bag bags sack grain'),
-  about('weight of a bag', 'bag-mass', ['mass'], 'bag bags sack sacks'),
-  about('wanted carcass', 'wanted-carcass', ['mass'], 'want wanted dressed carcass carcasses cleaned target'),
-  about('feed in stock', 'feed-left', ['mass'], 'feed bin stock left grain'),
-  about('rain', 'rain-soon', ['rain', 'length'], 'rain rains rained pours'),
-  about(
-    'night low',
-    'night-low',
-    ['temperature', 'number'],
-    'night nights tonight low overnight lows minimum cold colder freezes drops',
-  ),
-  about(
-    'high',
-    'today-high',
-    ['temperature', 'number'],
-    'high hit hits hot hotter heat day days out reaches maximum outside afternoon',
-  ),
-  about('night low', 'night-low', ['temperature'], 'it degrees temperature warmer temperatures'),
-  about('drinkers', 'drinkers', ['number'], 'drinkers drinker waterers waterer'),
-  about('people eating', 'eaters', ['number'], 'eating eaters mouths table dinner supper'),
-  about('losses', 'order-loss', ['ratio'], 'mortality losses loss die dies died lost lose'),
-  about('hands', 'hands', ['number'], 'hands helpers people crew us'),
-  about('birds', 'alive', ['number'], 'birds bird chicks chickens of em them whites reds more fewer'),
-];
+/** Every fact that fits, the one that more words speak for first; vague ones come after all others. */
+export const supposableFor = (
+  facts: Readonly<Record<string, FactWords>>,
+  values: readonly Sorted[],
+  said: ReadonlySet<string>,
+): readonly Supposable[] => {
+  const fitting = values.flatMap((value) =>
+    Object.values(facts).flatMap(({ id, supposedBy }) =>
+      supposedBy.flatMap((by): Fitting[] => {
+        const hits = by.words.filter((word) => said.has(word)).length;
+        return hits === 0 || !by.takes.includes(value.sort) ? [] : [{ fact: id, by, value, hits }];
+      }),
+    ),
+  );
+  const order = (one: Fitting, other: Fitting): number =>
+    Number(one.by.vague) - Number(other.by.vague) ||
+    values.indexOf(one.value) - values.indexOf(other.value) ||
+    other.hits - one.hits ||
+    (one.fact < other.fact ? -1 : 1);
+  return fitting.sort(order).map(({ hits: _, ...each }) => each);
+};

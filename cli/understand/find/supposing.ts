@@ -1,175 +1,115 @@
-/** Which suppositions a line lays over the ledger: `what if it's 38 tonight`, `10 more birds`, `if nights stayed above 55`. */
-import { type Span, spansOf } from '../spans.ts';
+/** Which suppositions a line lays over the flock: `what if it's 38 tonight`, `10 more birds`, `without the feather rule`. */
+import type { FactWords } from '../../../engine/types.ts';
+import { spansOf } from '../spans.ts';
 import type { Token } from '../tokens.ts';
 import type { Supposing } from '../types.ts';
 import { type Line, wordsUnder } from './all.ts';
-import { findOften } from './often.ts';
-import { supposable } from './supposable.ts';
+import { cutAtAnd, findClauses, type SupposingClause } from './clauses.ts';
+import { findRuleOff } from './rule-off.ts';
+import { type Sorted, sortsIn } from './sorts.ts';
+import { type Supposable, supposableFor } from './supposable.ts';
 
-const cues = [
-  ['what', 'if'],
-  ['what', 'about', 'if'],
-  ['even', 'if'],
-  ['let', 'us', 'say'],
-  ['lets', 'say'],
-  ['say', 'we'],
-  ['say', 'i'],
-  ['say', 'the'],
-  ['say', 'it'],
-  ['suppose'],
-  ['supposing'],
-  ['imagine'],
-  ['assume'],
-  ['assuming'],
-  ['pretend'],
-  ['hypothetically'],
-  ['in', 'case'],
-  ['in', 'the', 'event'],
-  ['provided'],
-  ['if'],
-  ['were'],
-  ['should', 'tonight'],
-  ['should', 'the'],
-];
-/** An `if` behind these only means whether. */
-const whether = new Set([
-  'see',
-  'know',
-  'sure',
-  'wonder',
-  'wondering',
-  'ask',
-  'check',
-  'tell',
-  'me',
-  'unsure',
-  'certain',
-]);
-const startOnly = new Set(['were', 'should', 'say', 'provided', 'assume', 'imagine']);
-const more = new Set([
-  'more',
-  'extra',
-  'additional',
-  'warmer',
-  'hotter',
-  'higher',
-  'another',
-  'later',
-  'longer',
-]);
-const less = new Set(['fewer', 'less', 'colder', 'cooler', 'lower', 'earlier', 'sooner']);
+/** Something supposed, with the stretch of tokens it stands in. */
+export type FoundSupposing = Supposing & { readonly from: number; readonly to: number };
 
-const cueAt = (tokens: readonly Token[], at: number): number | null => {
-  const before = tokens[at - 1]?.word ?? '';
-  for (const cue of cues) {
-    if (!cue.every((word, n) => tokens[at + n]?.word === word)) continue;
-    if (cue[0] === 'if' && whether.has(before)) return null;
-    const opens = at === 0 || tokens[at - 1]?.isMark === true || ['and', 'but', 'ok', 'so'].includes(before);
-    if (startOnly.has(cue[0] ?? '') && !opens) continue;
-    return at + cue.length;
-  }
-  return null;
-};
+const more = new Set('more extra additional warmer hotter higher another later longer'.split(' '));
+const less = new Set('fewer less colder cooler lower earlier sooner'.split(' '));
 
-/** Words that open the question behind a supposition: `if nights stayed above 55 could the reds …`. */
-const openers = new Set('could would can do does how what when will should which may is are must'.split(' '));
-
-const clauseEnd = (tokens: readonly Token[], from: number): number => {
-  const end = tokens.findIndex(
-    (token, n) =>
-      n > from &&
-      ((token.isMark && token.word !== '-' && token.word !== '/') ||
-        (n > from + 2 && openers.has(token.word))),
-  );
-  return end < 0 ? tokens.length : end;
-};
-
-const stepOf = (tokens: readonly Token[], span: Span): { sign: number; adds: boolean } => {
+/** Whether a value is a step from what there is, and which way. */
+const stepOf = (
+  tokens: readonly Token[],
+  span: Sorted,
+): { readonly sign: number; readonly adds: boolean } => {
   const near = [tokens[span.to]?.word, tokens[span.to + 1]?.word, tokens[span.from - 1]?.word];
   if (near.some((word) => word !== undefined && less.has(word))) return { sign: -1, adds: true };
   return { sign: 1, adds: near.some((word) => word !== undefined && more.has(word)) };
 };
 
-/** A rhythm is that of the pen's moves, unless the words are about something else that is done so often. */
-const othersDoneOften = new Set(
-  'feed fed feeding eat water watered watering weigh weighed weighing check count clean'.split(' '),
-);
+const isShare = ({ sort }: Sorted): boolean => sort === 'share' || sort === 'ratio';
 
-const readRhythm = (line: Line, from: number, to: number): Supposing | null => {
-  const tokens = line.tokens.slice(from, to);
-  const often = tokens.some((token) => othersDoneOften.has(token.word)) ? null : findOften(tokens);
-  if (often === null) return null;
-  return { what: 'moves of the pen in a day', fact: 'moves-a-day', value: often, unit: null, adds: false };
+/** A value as it is meant for a fact. */
+const supposingOf = ({ fact, by, value }: Supposable, tokens: readonly Token[]): Supposing => {
+  const said = { what: by.as, fact, value: value.value, unit: value.unit };
+  if (value.sort === 'times') return { ...said, adds: false, times: true };
+  if (by.takesAway && isShare(value)) return { ...said, adds: false, share: 'goes' };
+  if (by.takesAway) return { ...said, adds: true, share: 'goes' };
+  if (by.shareOf !== null && isShare(value)) return { ...said, adds: false, share: 'is', of: by.shareOf };
+  const { sign, adds } = stepOf(tokens, value);
+  return { ...said, value: value.value * sign, adds };
 };
 
-const penWords = new Set('pen pens tractor shelter coop hoop'.split(' '));
-const groundWords = new Set('ground field paddock pasture grass lawn meadow'.split(' '));
+/** The sides of a size are supposed along with its area; any other value means one thing. */
+const isSide = ({ sort }: Sorted): boolean => sort === 'long-side' || sort === 'short-side';
 
-/** A size is that of the pen, with its two sides, or of the ground. */
-const readSize = (line: Line, from: number, to: number): readonly Supposing[] => {
-  const size = spansOf(line.spans, 'size').find((span) => from <= span.from && span.to <= to);
-  const says = (words: ReadonlySet<string>): boolean =>
-    line.tokens.slice(from, to).some((token) => words.has(token.word));
-  if (size === undefined) return [];
-  const { sides, unit } = size;
-  const area = { value: sides[0] * sides[1], unit: unit === null ? null : `${unit}2`, adds: false };
-  if (says(groundWords)) return [{ what: 'ground', fact: 'ground-area', ...area }];
-  if (!says(penWords)) return [];
+const readValues = (
+  line: Line,
+  { begin, to }: SupposingClause,
+  facts: Readonly<Record<string, FactWords>>,
+): readonly Supposing[] => {
+  const said = new Set(line.tokens.slice(begin, to).map((token) => token.word));
+  const fitting = supposableFor(facts, sortsIn(line, begin, to), said);
+  const meant = fitting.filter((each, at) => fitting.findIndex((other) => other.fact === each.fact) === at);
+  const [first, ...others] = meant.filter(({ value }) => !isSide(value));
+  if (first === undefined) return [];
+  const groups = spansOf(line.spans, 'group').filter((span) => begin <= span.from && span.to <= to);
+  const [group, ...further] = groups.flatMap((span) => span.names);
+  const ofGroup = group === undefined || further.length > 0 ? {} : { group };
+  const orElse = others.map((each) => ({ ...supposingOf(each, line.tokens), ...ofGroup }));
   return [
-    { what: 'floor of the pen', fact: 'pen-area', ...area },
-    { what: 'length of the pen', fact: 'pen-length', value: Math.max(...sides), unit, adds: false },
-    { what: 'width of the pen', fact: 'pen-width', value: Math.min(...sides), unit, adds: false },
+    { ...supposingOf(first, line.tokens), ...ofGroup, ...(orElse.length === 0 ? {} : { orElse }) },
+    ...meant
+      .filter(({ value }) => isSide(value) && first.value.sort === 'size')
+      .filter(({ by }) => by.words.some((word) => first.by.words.includes(word)))
+      .map((each) => supposingOf(each, line.tokens)),
   ];
 };
 
-const readChange = (line: Line, from: number, to: number): Supposing | null => {
-  const inside = line.spans.filter((span) => from <= span.from && span.to <= to);
-  const said = new Set(line.tokens.slice(from, to).map((token) => token.word));
-  const money = spansOf(inside, 'money')[0];
-  const heat = spansOf(inside, 'quantity').find((span) => span.dimension === 'temperature');
-  const number = spansOf(inside, 'number')[0];
-  const other = spansOf(inside, 'quantity').find(
-    (span) => span.dimension !== 'temperature' && span.dimension !== 'time',
-  );
-  const value = money ?? heat ?? other ?? number;
-  if (value === undefined) return null;
-  const kind = value.kind === 'quantity' ? value.dimension : value.kind;
-  const subject = supposable.find(
-    (each) => each.takes.includes(kind) && [...said].some((word) => each.words.has(word)),
-  );
-  if (subject === undefined) return null;
-  const step = stepOf(line.tokens, value);
-  const amount = value.kind === 'money' ? value.cents / 100 : value.value;
-  return {
-    what: subject.what,
-    fact: subject.fact,
-    value: amount * step.sign,
-    unit: value.kind === 'quantity' ? value.unit : value.kind === 'money' ? 'money' : null,
-    adds: step.adds,
-  };
+/** A clause in its parts where every one of them supposes something, else as a whole. */
+const readClause = (
+  words: string,
+  line: Line,
+  clause: SupposingClause,
+  facts: Readonly<Record<string, FactWords>>,
+): readonly FoundSupposing[] => {
+  const { from, begin, to } = clause;
+  const parts = cutAtAnd(line.tokens, clause).map((part) => ({ part, read: readValues(line, part, facts) }));
+  if (parts.length > 1 && parts.every(({ read }) => read.length > 0)) {
+    return parts.flatMap(({ part, read }) => read.map((each) => ({ ...each, from: part.from, to: part.to })));
+  }
+  const whole = readValues(line, clause, facts);
+  if (whole.length > 0) return whole.map((each) => ({ ...each, from, to }));
+  const said = wordsUnder(words, line.tokens, begin, to).trim();
+  return said === '' ? [] : [{ what: said, value: said, unit: null, adds: false, from, to }];
 };
 
-/** What is supposed in a line, with the stretch of tokens it stands in; words only where it is not plain what is meant. */
+/**
+ * What is supposed in a line; words only where it is not plain what is meant.
+ * @param facts the words of the facts; with none, only the stretches are found
+ */
 export const findSupposing = (
   words: string,
   line: Line,
-): readonly (Supposing & { from: number; to: number })[] => {
-  const found: (Supposing & { from: number; to: number })[] = [];
-  let at = 0;
-  while (at < line.tokens.length) {
-    const begin = cueAt(line.tokens, at);
-    if (begin === null) {
-      at += 1;
-      continue;
-    }
-    const to = clauseEnd(line.tokens, begin);
-    const said = wordsUnder(words, line.tokens, begin, to).trim();
-    const sizes = readSize(line, begin, to);
-    const change = readRhythm(line, begin, to) ?? readChange(line, begin, to);
-    if (sizes.length > 0) found.push(...sizes.map((each) => ({ ...each, from: at, to })));
-    else if (change !== null) found.push({ ...change, from: at, to });
-    else if (said !== '') found.push({ what: said, value: said, unit: null, adds: false, from: at, to });
-    at = to;
-  }
-  return found;
+  facts: Readonly<Record<string, FactWords>> = {},
+): readonly FoundSupposing[] => {
+  const off = findRuleOff(line.tokens);
+  const clauses = findClauses(line.tokens);
+  const rules =
+    off === null
+      ? []
+      : [
+          {
+            what: `rule on ${off.words.join(' ')}`,
+            rule: off.words.join(' '),
+            value: 'off',
+            unit: null,
+            adds: false,
+            // A cue in front of it belongs to it: "what if we ignored the rest rule".
+            from: clauses.find(({ from, to }) => from <= off.from && off.from < to)?.from ?? off.from,
+            to: off.to,
+          },
+        ];
+  const others = clauses.filter(({ from, to }) => off === null || off.from < from || to <= off.from);
+  return [...rules, ...others.flatMap((clause) => readClause(words, line, clause, facts))].sort(
+    (one, other) => one.from - other.from,
+  );
 };

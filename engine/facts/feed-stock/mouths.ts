@@ -17,7 +17,7 @@ export interface Mouth {
 }
 
 /** What a fact of the flock declares to use `mouthsOf`. */
-export const mouthEach = [...eaterEach, 'ready-on', 'feed-records', 'feed-days-recorded'];
+export const mouthEach = [...eaterEach, 'table-day', 'feed-records', 'feed-days-recorded'];
 export const mouthWants = ['loss-rate'];
 export const mouthFigures = [...eaterFigures, 'feed/high-intake', 'feed/records-trust'];
 
@@ -32,7 +32,7 @@ export const mouthsOf = (read: Reader): readonly Mouth[] | undefined => {
   const eaters = eatersOf(read, eaterEach);
   const given = givenOn(read, eaters);
   const alive = read.each('alive');
-  const ready = read.each('ready-on');
+  const ready = read.each('table-day');
   const records = read.each('feed-records');
   const recorded = read.each('feed-days-recorded');
   const tomorrow = addDays(read.asked, 1);
@@ -52,6 +52,10 @@ export const mouthsOf = (read: Reader): readonly Mouth[] | undefined => {
   });
   return mouths.every((mouth) => mouth !== undefined) ? mouths : undefined;
 };
+
+/** Whether a group still eats on a day. Where a day was named, birds past their own day are taken to be there until then. */
+export const isThere = (read: Reader, { gone }: Mouth, day: Day): boolean =>
+  gone === undefined || day < gone || (read.until !== null && gone === addDays(read.asked, 1));
 
 /** The day by which all are gone; undefined where there is nobody or it cannot be told of one of them. */
 export const lastGone = (mouths: readonly Mouth[]): Day | undefined => {

@@ -5,13 +5,9 @@ import { bagsFor } from '../feed/bags.ts';
 import { daysFromTo, earliestOf } from '../feed/days.ts';
 import { type Ration, rationAt, rationFigures, rations } from '../feed/ration.ts';
 import { timesMoney } from '../sums/exact-money.ts';
-import { lastGone, type Mouth, mouthEach, mouthFigures, mouthsOf, mouthWants } from './mouths.ts';
+import { isThere, lastGone, type Mouth, mouthEach, mouthFigures, mouthsOf, mouthWants } from './mouths.ts';
 
 type Counts = (read: Reader, mouth: Mouth, day: Day) => boolean;
-
-/** Whether a group still eats on a day. Where a day was named, birds past their own day are taken to be there until then. */
-const isThere = (read: Reader, { gone }: Mouth, day: Day): boolean =>
-  gone === undefined || day < gone || (read.until !== null && gone === addDays(read.asked, 1));
 
 /** Feed wanted from today to `feed-needed-until`, that day included, on the days that count. */
 const wantedOn = (id: string, figures: readonly string[], counts: Counts): Fact =>
@@ -79,15 +75,22 @@ export const needFacts = [
     id: 'bags-to-buy',
     unit: 'bag',
     per: 'flock',
-    needs: ['feed-needed', 'feed-left', 'bag-mass'],
+    needs: ['feed-needed', 'feed-left', 'bag-mass', 'rations-apart'],
+    wants: rations.map((ration) => `${ration}-bags`),
     compute: (read) =>
-      bagsFor(read.number('feed-needed') - read.number('feed-left'), read.number('bag-mass')),
+      read.text('rations-apart') === 'yes'
+        ? rations.reduce((sum, ration) => sum + Number(read.maybe(`${ration}-bags`) ?? 0), 0)
+        : bagsFor(read.number('feed-needed') - read.number('feed-left'), read.number('bag-mass')),
   }),
   defineFact({
     id: 'bags-cost',
     unit: 'money',
     per: 'flock',
-    needs: ['bags-to-buy', 'bag-price'],
-    compute: (read) => timesMoney(read.number('bag-price'), read.number('bags-to-buy')),
+    needs: ['bags-to-buy', 'bag-price', 'rations-apart'],
+    wants: ['ration-bags-cost'],
+    compute: (read) =>
+      read.text('rations-apart') === 'yes'
+        ? read.maybe('ration-bags-cost')
+        : timesMoney(read.number('bag-price'), read.number('bags-to-buy')),
   }),
 ];

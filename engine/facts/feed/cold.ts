@@ -1,14 +1,15 @@
 /** How much more birds outside eat on a cold day. */
 import type { Day } from '../../day.ts';
 import type { Reader } from '../define.ts';
+import { forecastFigures, restOn } from '../weather/forecast-age.ts';
 
-export const coldFigures = ['feed/cold-below', 'feed/cold-adds'];
+export const coldFigures = ['feed/cold-below', 'feed/cold-adds', ...forecastFigures];
 
 /** The day's mean air where low and high are on record, else its low; °C. */
 const airOn = (read: Reader, day: Day): number | undefined => {
   const weather = read.state.weather[day];
   if (weather === undefined || weather.low === null) return undefined;
-  read.from(weather.low, ...(weather.high === null ? [] : [weather.high]));
+  restOn(read, weather.low, ...(weather.high === null ? [] : [weather.high]));
   return weather.high === null ? weather.low.value : (weather.low.value + weather.high.value) / 2;
 };
 

@@ -43,7 +43,14 @@ const eaterFrom = (read: Reader, group: Group, known: Known): Eater => {
     byTable(day) * records * (1 + (isOut(day) ? coldShare(read, day) : 0));
   const birds = (day: Day): number =>
     day < read.asked ? aliveOn(group, day) : Number(known('alive')) * survive(ageOn(read.asked), ageOn(day));
-  return { group, byTable, perBird, birds, all: (day) => perBird(day) * birds(day) };
+  // Walks over the past ask for the same day again and again, once for each group that shares the feed.
+  const byDay = new Map<Day, number>();
+  const all = (day: Day): number => {
+    const found = byDay.get(day) ?? perBird(day) * birds(day);
+    byDay.set(day, found);
+    return found;
+  };
+  return { group, byTable, perBird, birds, all };
 };
 
 /** The eater of the group asked about. The fact declares `eaterNeeds`, `eaterWants` and `eaterFigures`. */

@@ -11,7 +11,8 @@ export interface Given {
 }
 
 /**
- * Feed given to a group on a day: its own, and its part of what was given to all by what each group was expected to eat.
+ * Feed given to a group on a day: its own, and its part of what was given to all by what each group was expected to eat;
+ * evenly where nothing was expected of any.
  * @param isCounted which feedings count at all
  */
 export const givenOn = (
@@ -27,8 +28,10 @@ export const givenOn = (
       (each) => each.group === null || each.group === eater.group.name,
     );
     if (entries.length === 0) return undefined;
-    const expected = eaters.reduce((sum, each) => sum + (each?.all(day) ?? 0), 0);
-    const part = expected === 0 ? 0 : eater.all(day) / expected;
+    const known = eaters.filter((each) => each !== undefined);
+    const expected = known.reduce((sum, each) => sum + each.all(day), 0);
+    // Feed given on a day that ends without birds, as the day of processing does, was still taken from the bags.
+    const part = expected === 0 ? 1 / known.length : eater.all(day) / expected;
     const mass = entries.reduce((sum, each) => sum + each.mass * (each.group === null ? part : 1), 0);
     return { mass, entries };
   };
@@ -58,7 +61,8 @@ export const tallyOf = (
   );
   const having = days.flatMap((day) => {
     const found = given(eater, day);
-    return found === undefined ? [] : [{ day, ...found }];
+    // A day on which nothing was expected of them says nothing about how well they eat.
+    return found === undefined || eater.all(day) === 0 ? [] : [{ day, ...found }];
   });
   for (const { entries } of having) read.from(...entries);
   const first = having[0]?.day;

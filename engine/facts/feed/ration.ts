@@ -10,17 +10,24 @@ export type Ration = (typeof rations)[number];
 
 export const rationFigures = ['feed/starter-until', 'feed/grower-until'];
 
-/** The ration for an age in days. */
-export const rationAt = (read: Reader, age: number): Ration => {
-  if (age < read.figure('feed/starter-until')) return 'starter';
-  return age < read.figure('feed/grower-until') ? 'grower' : 'finisher';
+/** The ration for any age in days; for walks over many days, since the figures are looked up once. */
+export const rationByAge = (read: Reader): ((age: number) => Ration) => {
+  const [starter, grower] = [read.figure('feed/starter-until'), read.figure('feed/grower-until')];
+  return (age) => {
+    if (age < starter) return 'starter';
+    return age < grower ? 'grower' : 'finisher';
+  };
 };
+
+/** The ration for an age in days. */
+export const rationAt = (read: Reader, age: number): Ration => rationByAge(read)(age);
 
 /** Feed of one ration that a group takes from this day to another, that day included, kg. */
 const feedOf = (read: Reader, ration: Ration, until: Day): number => {
   const eater = eaterOf(read);
+  const rationFor = rationByAge(read);
   return daysFromTo(read.on, until)
-    .filter((day) => rationAt(read, daysBetween(read.group.hatched, day)) === ration)
+    .filter((day) => rationFor(daysBetween(read.group.hatched, day)) === ration)
     .reduce((total, day) => total + eater.all(day), 0);
 };
 
@@ -36,15 +43,15 @@ const overSpan = (ration: Ration): Fact =>
     compute: (read) => feedOf(read, ration, read.until ?? read.on),
   });
 
-/** What they still take of it until they are ready. */
+/** What they still take of it until they are processed, as set or when they are ready. */
 const toCome = (ration: Ration): Fact =>
   defineFact({
     id: `${ration}-to-come`,
     unit: 'kg',
-    needs: [...eaterNeeds, 'ready-on'],
+    needs: [...eaterNeeds, 'table-day'],
     wants: eaterWants,
     figures,
-    compute: (read) => feedOf(read, ration, addDays(read.text('ready-on'), -1)),
+    compute: (read) => feedOf(read, ration, addDays(read.text('table-day'), -1)),
   });
 
 export const rationFacts = [

@@ -104,10 +104,10 @@ export const moveFacts = [
   defineFact({
     id: 'moves-needed',
     unit: 'move',
-    needs: ['kind', 'ready-on', 'moves-today', 'moves-wanted', 'moves-a-day'],
+    needs: ['kind', 'table-day', 'moves-today', 'moves-wanted', 'moves-a-day'],
     figures: ['pasture/moves-a-day'],
     compute: (read) => {
-      const days = Math.max(0, daysBetween(read.on, read.text('ready-on')));
+      const days = Math.max(0, daysBetween(read.on, read.text('table-day')));
       const rhythm = read.number('moves-a-day');
       // A rhythm other than the table's is kept up to the end.
       const moves =

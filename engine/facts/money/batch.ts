@@ -1,7 +1,7 @@
 /** How a batch turned out: birds alive to the end, days, carcass, feed and money in each weight of meat. */
 import { daysBetween } from '../../day.ts';
 import { defineFact } from '../define.ts';
-import { asCounted } from '../named-list.ts';
+import { lostByCause } from '../losses.ts';
 
 export const batchFacts = [
   defineFact({
@@ -72,11 +72,6 @@ export const batchFacts = [
     id: 'batch-causes',
     unit: 'named',
     needs: ['lost'],
-    compute: (read) => {
-      const causes = new Map<string, number>();
-      read.from(...read.group.losses);
-      for (const { cause, count } of read.group.losses) causes.set(cause, (causes.get(cause) ?? 0) + count);
-      return asCounted(causes);
-    },
+    compute: (read) => lostByCause(read, read.group.losses),
   }),
 ];

@@ -5,7 +5,7 @@ import { isFeed, massBought } from '../feed/bags.ts';
 import { daysFromTo, latestOf } from '../feed/days.ts';
 import { type Eater, eaterEach, eaterFigures, eatersOf } from '../feed/eater.ts';
 import { givenOn } from '../feed/given.ts';
-import { takenSince } from '../feed-stock/stock.ts';
+import { assumeUnrecorded, massOf, takenSince } from '../feed-stock/taken.ts';
 import { flockPace, paceFigures, paceNeeds } from '../growth/live.ts';
 import { ownRun, purchasesOf, runFigures } from './season.ts';
 
@@ -50,6 +50,14 @@ const boughtFor = (read: Reader, eaters: Eaters, own: Eater): number | undefined
   return (bought * expectedSoFar(read, own)) / expected;
 };
 
+/** The fact that says what the birds still to come dress to: on the day set, when they are ready, or when held to the very last. */
+const carcassFact = (read: Reader): string => {
+  if (read.maybe('process-booked') !== undefined) return 'carcass-on-the-day';
+  const ready = read.maybe('ready-on');
+  if (ready === undefined) return 'carcass-at-last';
+  return String(ready) > read.asked ? 'wanted-carcass' : 'carcass-weight';
+};
+
 export const eatenFacts = [
   defineFact({
     id: 'feed-eaten',
@@ -67,23 +75,19 @@ export const eatenFacts = [
       const bought = onRecord > 0 ? undefined : boughtFor(read, eaters, own);
       if (bought !== undefined) return bought;
       const start = { on: read.group.arrived, line: 0 };
-      const { mass, assumed } = takenSince(read, own, eaters, start);
-      if (assumed > 0)
-        read.assume('days-without-feed-record', {
-          days: { value: assumed, unit: 'day' },
-          from: { value: addDays(read.group.arrived, 1), unit: 'date' },
-        });
-      return mass;
+      const taken = takenSince(read, own, eaters, start);
+      assumeUnrecorded(read, read.group.arrived, taken);
+      return massOf(taken);
     },
   }),
   defineFact({
     id: 'table-until',
     unit: 'date',
     needs: ['alive'],
-    wants: ['ready-on', 'held-until', 'kept-back'],
+    wants: ['table-day', 'held-until', 'kept-back'],
     compute: (read): Day | undefined => {
       if (read.number('alive') - Number(read.maybe('kept-back') ?? 0) <= 0) return read.asked;
-      const end = read.maybe('ready-on') ?? read.maybe('held-until');
+      const end = read.maybe('table-day') ?? read.maybe('held-until');
       return end === undefined ? undefined : latestOf(String(end), addDays(read.asked, 1));
     },
   }),
@@ -174,15 +178,18 @@ export const eatenFacts = [
     id: 'carcass-in-all',
     unit: 'kg',
     needs: ['carcass-so-far', 'birds-to-come'],
-    wants: ['ready-on', 'carcass-weight', 'wanted-carcass', 'carcass-at-last'],
+    wants: [
+      'process-booked',
+      'carcass-on-the-day',
+      'ready-on',
+      'carcass-weight',
+      'wanted-carcass',
+      'carcass-at-last',
+    ],
     compute: (read) => {
       const birds = read.number('birds-to-come');
       if (birds <= 0) return read.number('carcass-so-far');
-      const ready = read.maybe('ready-on');
-      const each =
-        ready === undefined
-          ? read.maybe('carcass-at-last')
-          : read.maybe(String(ready) > read.asked ? 'wanted-carcass' : 'carcass-weight');
+      const each = read.maybe(carcassFact(read));
       return each === undefined ? undefined : read.number('carcass-so-far') + birds * Number(each);
     },
   }),

@@ -4,7 +4,7 @@ import { defineFact } from '../define.ts';
 import { settingNumber } from '../setting.ts';
 import { timesMoney } from '../sums/exact-money.ts';
 import { ownRun, runFigures } from './season.ts';
-import { boughtOn, paidFor, shareByBirds } from './sharing.ts';
+import { boughtOn, partOfBought, shareByBirds } from './sharing.ts';
 
 const hoursInDay = 24;
 const wattsInKilowatt = 1000;
@@ -61,7 +61,7 @@ export const heatMoneyFacts = [
       const run = ownRun(read);
       const bills = boughtOn(read, run, 'heat');
       // A bill that is on record has the lamps in it already.
-      if (bills.length > 0) return shareByBirds(read, run, paidFor(read, bills));
+      if (bills.length > 0) return partOfBought(read, run, bills, shareByBirds);
       const price = settingNumber(read, 'electricity-price');
       if (price === undefined) {
         read.assume('heat-not-counted');

@@ -5,6 +5,7 @@ import { eatenFacts } from './eaten.ts';
 import { heatMoneyFacts } from './heat-money.ts';
 import { largestFacts } from './largest.ts';
 import { lineFacts } from './lines.ts';
+import { plannedFacts } from './planned.ts';
 import { priceFacts } from './price.ts';
 import { toComeFacts } from './to-come.ts';
 import { toEndFacts } from './to-end.ts';
@@ -18,6 +19,7 @@ export const moneyFacts = [
   ...heatMoneyFacts,
   ...totalFacts,
   ...largestFacts,
+  ...plannedFacts,
   ...priceFacts,
   ...batchFacts,
   ...besideFacts,

@@ -6,7 +6,15 @@ import { massBought } from '../feed/bags.ts';
 import { settingNumber } from '../setting.ts';
 import { sumMoney, timesMoney } from '../sums/exact-money.ts';
 import { ownChicks, ownRun, ownSeason, type Run, runFigures, seasonFigures, seasonsOf } from './season.ts';
-import { boughtOn, type CostLine, paidFor, shareByBirds, shareByFeed, shareOfBills } from './sharing.ts';
+import {
+  boughtOn,
+  type CostLine,
+  paidFor,
+  partOfBought,
+  shareByBirds,
+  shareByFeed,
+  shareOfBills,
+} from './sharing.ts';
 
 const hoursInDay = 24;
 
@@ -18,7 +26,7 @@ const shared = (id: string, line: CostLine): Fact =>
     figures: runFigures,
     compute: (read) => {
       const run = ownRun(read);
-      return shareByBirds(read, run, paidFor(read, boughtOn(read, run, line)));
+      return partOfBought(read, run, boughtOn(read, run, line), shareByBirds);
     },
   });
 
@@ -62,7 +70,9 @@ export const lineFacts = [
         const toCome = run.until === undefined ? read.maybe('feed-to-end-cost') : 0;
         if (toCome === undefined) return undefined;
         if (run.until !== undefined) assumeShort(read, run, bought);
-        return shareByFeed(read, run, sumMoney([paidFor(read, bought), Number(toCome)]));
+        return partOfBought(read, run, bought, (_, of, paid) =>
+          shareByFeed(read, of, sumMoney([paid, Number(toCome)])),
+        );
       }
       const price = read.maybe('feed-price');
       const own = read.each('feed-in-all').find(({ group }) => group.name === read.group.name)?.value;
@@ -84,7 +94,7 @@ export const lineFacts = [
       const now = seasons.findIndex(({ from }) => from === own.from);
       const inUse = seasons.slice(Math.max(0, now - lasts + 1), now + 1);
       const bought = inUse.flatMap((season) => boughtOn(read, season, 'gear'));
-      return shareByBirds(read, own, timesMoney(paidFor(read, bought), 1 / lasts));
+      return partOfBought(read, own, bought, shareByBirds, (paid) => timesMoney(paid, 1 / lasts));
     },
   }),
   defineFact({

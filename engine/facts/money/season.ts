@@ -76,6 +76,8 @@ const ownerOfChicks = (runs: readonly Run[], { on, count }: Purchase): Group | u
 
 /** The groups that share a purchase: those of the first run that is not over, since people buy ahead; a bill may come a little late. */
 const sharersOf = (read: Reader, runs: readonly Run[], purchase: Purchase): readonly Group[] => {
+  const meant = runs.flatMap(({ groups }) => groups).filter(({ name }) => name === purchase.group);
+  if (meant.length > 0) return meant;
   if (purchase.what === 'chicks') {
     const owner = ownerOfChicks(runs, purchase);
     return owner === undefined ? [] : [owner];
@@ -98,7 +100,9 @@ export const ownChicks = (read: Reader): readonly Purchase[] => {
   const runs = runsOf(read);
   return read.state.purchases.filter(
     (each) =>
-      each.on <= read.asked && each.what === 'chicks' && ownerOfChicks(runs, each)?.name === read.group.name,
+      each.on <= read.asked &&
+      each.what === 'chicks' &&
+      sharersOf(read, runs, each).some(({ name }) => name === read.group.name),
   );
 };
 

@@ -2,7 +2,7 @@
 import { daysBetween } from '../../day.ts';
 import type { Group, Purchase } from '../../types.ts';
 import type { Reader } from '../define.ts';
-import { isFeed } from '../feed/bags.ts';
+import { isFeed, massBought } from '../feed/bags.ts';
 import { shareMoney, sumMoney } from '../sums/exact-money.ts';
 import { purchasesOf, type Run } from './season.ts';
 
@@ -57,25 +57,57 @@ const ownPart = (
 export const shareByBirds = (read: Reader, run: Run, amount: number): number =>
   ownPart(read, run, amount, ({ boxed }) => boxed) ?? 0;
 
-/** The same by feed, where that is known of every group; else by birds. Declares `feed-in-all` in `each`. */
+/** Feed bought for one group alone, kg. */
+const ownFeed = (read: Reader, name: string): number => {
+  const bag = Number(read.maybe('bag-mass') ?? 0);
+  return read.state.purchases
+    .filter((each) => isFeed(each) && each.group === name && each.on <= read.asked)
+    .reduce((sum, each) => sum + (massBought(each, bag) ?? 0), 0);
+};
+
+/**
+ * The same by the feed eaten beyond what was bought for a group alone, where that is known of every group; else by birds.
+ * Declares `feed-in-all` in `each` and `bag-mass` in `wants`.
+ */
 export const shareByFeed = (read: Reader, run: Run, amount: number): number => {
   if (run.groups.length === 1) return amount;
   const eaten = new Map(read.each('feed-in-all').map(({ group, value }) => [group.name, Number(value ?? 0)]));
-  const known = run.groups.every(({ name }) => (eaten.get(name) ?? 0) > 0);
-  return known
-    ? (ownPart(read, run, amount, ({ name }) => eaten.get(name) ?? 0) ?? 0)
-    : shareByBirds(read, run, amount);
+  if (!run.groups.every(({ name }) => (eaten.get(name) ?? 0) > 0)) return shareByBirds(read, run, amount);
+  const ofCommon = ({ name }: Group): number => Math.max(0, (eaten.get(name) ?? 0) - ownFeed(read, name));
+  return ownPart(read, run, amount, ofCommon) ?? shareByBirds(read, run, amount);
+};
+
+/**
+ * The group's part of what was bought for a run: what was bought for it alone, and its share of what was bought for all
+ * of them. What was bought for a group that is no more in the run is shared like the rest.
+ * @param counted what counts of the money paid
+ */
+export const partOfBought = (
+  read: Reader,
+  run: Run,
+  bought: readonly Purchase[],
+  share: (read: Reader, run: Run, amount: number) => number,
+  counted: (paid: number) => number = (paid) => paid,
+): number => {
+  const isFor = (purchase: Purchase): boolean => run.groups.some(({ name }) => name === purchase.group);
+  const own = bought.filter(({ group }) => group === read.group.name);
+  const common = bought.filter((each) => !isFor(each));
+  return sumMoney([counted(paidFor(read, own)), share(read, run, counted(paidFor(read, common)))]);
 };
 
 /** The group's part of the bills for processing, each shared by the birds processed about that day; else by birds. */
 export const shareOfBills = (read: Reader, run: Run, bills: readonly Purchase[], days: number): number =>
   sumMoney(
     bills.map((bill) => {
-      const paid = paidFor(read, [bill]);
       const processed = ({ processed: all }: Group): number =>
         all
           .filter(({ on }) => Math.abs(daysBetween(on, bill.on)) <= days)
           .reduce((sum, { count }) => sum + count, 0);
-      return ownPart(read, run, paid, processed) ?? shareByBirds(read, run, paid);
+      return partOfBought(
+        read,
+        run,
+        [bill],
+        (_, of, paid) => ownPart(read, of, paid, processed) ?? shareByBirds(read, of, paid),
+      );
     }),
   );

@@ -12,7 +12,16 @@ import {
   seasonFigures,
   seasonsOf,
 } from './season.ts';
-import { boughtOn, costLines, lineOf, paidFor, shareByBirds, shareByFeed, shareOfBills } from './sharing.ts';
+import {
+  boughtOn,
+  costLines,
+  lineOf,
+  paidFor,
+  partOfBought,
+  shareByBirds,
+  shareByFeed,
+  shareOfBills,
+} from './sharing.ts';
 
 const lineIds = costLines.map((line) => `cost-${line}`);
 
@@ -69,20 +78,21 @@ export const totalFacts = [
     id: 'batch-paid',
     unit: 'money',
     each: ['feed-in-all'],
+    wants: ['bag-mass'],
     figures: seasonFigures,
     compute: (read) => {
       const run = ownRun(read);
       const byBirds = (['bedding', 'heat', 'other'] as const).map((line) =>
-        shareByBirds(read, run, paidFor(read, boughtOn(read, run, line))),
+        partOfBought(read, run, boughtOn(read, run, line), shareByBirds),
       );
       const season = ownSeason(read);
       const bills = boughtOn(read, run, 'processing');
       return sumMoney([
         paidFor(read, ownChicks(read)),
-        shareByFeed(read, run, paidFor(read, boughtOn(read, run, 'feed'))),
+        partOfBought(read, run, boughtOn(read, run, 'feed'), shareByFeed),
         ...byBirds,
         shareOfBills(read, run, bills, read.figure('money/bills-after')),
-        shareByBirds(read, season, paidFor(read, boughtOn(read, season, 'gear'))),
+        partOfBought(read, season, boughtOn(read, season, 'gear'), shareByBirds),
       ]);
     },
   }),

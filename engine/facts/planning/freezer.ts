@@ -1,6 +1,8 @@
 /** How much room birds take in the freezer, what is free, and over how many days they must be frozen. */
+import type { FromEntry } from '../../types.ts';
 import { defineFact } from '../define.ts';
-import { settingNumber } from '../setting.ts';
+import { isAfter } from '../feed/bags.ts';
+import { settingNumber, settingOf } from '../setting.ts';
 import { wholeDown, wholeUp } from '../sums/whole.ts';
 
 /** Whether the question speaks of it. */
@@ -26,11 +28,30 @@ export const freezerFacts = [
     },
   }),
   defineFact({
+    id: 'carcass-to-freeze',
+    unit: 'kg',
+    per: 'flock',
+    needs: ['wanted-carcass'],
+    each: ['birds-for-table', 'carcass-on-the-day'],
+    compute: (read) => {
+      const carcasses = read.each('carcass-on-the-day');
+      const groups = read.each('birds-for-table').flatMap(({ group, value }, index) => {
+        const isMeant = read.named.length === 0 || read.named.includes(group.name);
+        const each = Number(carcasses[index]?.value ?? read.number('wanted-carcass'));
+        return isMeant ? [{ birds: Number(value ?? 0), each }] : [];
+      });
+      const birds = groups.reduce((sum, group) => sum + group.birds, 0);
+      return birds > 0
+        ? groups.reduce((sum, group) => sum + group.birds * group.each, 0) / birds
+        : read.number('wanted-carcass');
+    },
+  }),
+  defineFact({
     id: 'meat-to-freeze',
     unit: 'kg',
     per: 'flock',
-    needs: ['birds-to-freeze', 'wanted-carcass'],
-    compute: (read) => read.number('birds-to-freeze') * read.number('wanted-carcass'),
+    needs: ['birds-to-freeze', 'carcass-to-freeze'],
+    compute: (read) => read.number('birds-to-freeze') * read.number('carcass-to-freeze'),
   }),
   defineFact({
     id: 'share-cut-up',
@@ -64,43 +85,50 @@ export const freezerFacts = [
     compute: (read) => read.number('meat-to-freeze') / read.figure('freezer/parts'),
   }),
   defineFact({
-    id: 'birds-in-freezer',
-    unit: 'bird',
-    per: 'flock',
-    each: ['processed'],
-    compute: (read) => {
-      const gone = [
-        ...read.state.eaten,
-        ...read.state.shares.filter((each) => each.step === 'handed'),
-      ].filter((each) => each.on <= read.on);
-      read.from(...gone);
-      const processed = read.each('processed').reduce((sum, { value }) => sum + Number(value ?? 0), 0);
-      return Math.max(0, processed - gone.reduce((sum, each) => sum + each.count, 0));
-    },
-  }),
-  defineFact({
     id: 'freezer-size',
     unit: 'l',
     per: 'flock',
     compute: (read) => settingNumber(read, 'freezer'),
   }),
   defineFact({
+    id: 'frozen-since-told',
+    unit: 'bird',
+    per: 'flock',
+    compute: (read) => {
+      const told = settingOf(read, 'freezer-free');
+      const since = <T extends FromEntry & { readonly count: number }>(entries: readonly T[]): number => {
+        const counted = entries.filter(
+          (each) => told !== undefined && isAfter(each, told) && each.on <= read.on,
+        );
+        read.from(...counted);
+        return counted.reduce((sum, { count }) => sum + count, 0);
+      };
+      const { groups, eaten, shares } = read.state;
+      const out = since(eaten) + since(shares.filter(({ step }) => step === 'handed'));
+      return since(groups.flatMap(({ processed }) => processed)) - out;
+    },
+  }),
+  defineFact({
     id: 'freezer-free',
     unit: 'l',
     per: 'flock',
-    needs: ['birds-in-freezer', 'wanted-carcass'],
+    needs: ['freezer-left', 'frozen-since-told', 'wanted-carcass'],
     wants: ['freezer-size'],
     figures: ['freezer/whole-birds'],
     compute: (read) => {
-      const told = settingNumber(read, 'freezer-free');
-      if (told !== undefined) return told;
       const size = read.maybe('freezer-size');
+      const of = (birds: number): number =>
+        (birds * read.number('wanted-carcass')) / read.figure('freezer/whole-birds');
+      const told = settingNumber(read, 'freezer-free');
+      if (told !== undefined) {
+        const free = Math.max(0, told - of(read.number('frozen-since-told')));
+        return typeof size === 'number' ? Math.min(size, free) : free;
+      }
       if (typeof size !== 'number') return undefined;
-      const birds = read.number('birds-in-freezer');
+      const birds = read.number('freezer-left');
       if (birds > 0) read.assume('freezer-holds-only-birds', { birds: { value: birds, unit: 'bird' } });
       else read.assume('freezer-empty');
-      const taken = (birds * read.number('wanted-carcass')) / read.figure('freezer/whole-birds');
-      return Math.max(0, size - taken);
+      return Math.max(0, size - of(birds));
     },
   }),
   defineFact({
@@ -114,13 +142,13 @@ export const freezerFacts = [
     id: 'birds-that-freeze',
     unit: 'bird',
     per: 'flock',
-    needs: ['freezer-free', 'share-cut-up', 'wanted-carcass'],
+    needs: ['freezer-free', 'share-cut-up', 'carcass-to-freeze'],
     figures: ['freezer/whole-birds', 'freezer/parts'],
     compute: (read) => {
       const cut = read.number('share-cut-up');
       const each =
         cut / read.figure('freezer/parts') + (cut < 1 ? (1 - cut) / read.figure('freezer/whole-birds') : 0);
-      return wholeDown(read.number('freezer-free') / (each * read.number('wanted-carcass')));
+      return wholeDown(read.number('freezer-free') / (each * read.number('carcass-to-freeze')));
     },
   }),
   defineFact({

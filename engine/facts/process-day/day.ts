@@ -1,27 +1,38 @@
 /** Which day a group is processed on, and what its birds should be by then. */
 import { addDays, type Day, daysBetween } from '../../day.ts';
+import type { Value } from '../../types.ts';
 import { defineFact, type Reader } from '../define.ts';
+import { latestOf } from '../feed/days.ts';
 import { flockPace, paceFigures, paceNeeds } from '../growth/live.ts';
 import { settingOf } from '../setting.ts';
 
-const later = (one: Day, other: Day): Day => (one > other ? one : other);
-
-/** The day that the keeper set, unless it is over or too early for this group; a day set means the birds that are old enough by then. */
-const bookedDay = (read: Reader): Day | undefined => {
+/**
+ * The day that the keeper set, unless it is over or too early for a group; a day set means the birds that are old enough
+ * by then.
+ * @param opens the first day on which such birds are processed, and when these are ready, where that is known
+ */
+export const bookedDay = (read: Reader, opens: Day | undefined, ready: Day | undefined): Day | undefined => {
   const set = settingOf(read, 'process-on')?.value;
   if (typeof set !== 'string' || set < read.on) return undefined;
-  const [opens, ready] = [read.maybe('window-opens'), read.maybe('ready-on')];
-  const isTooEarly =
-    opens !== undefined && set < String(opens) && (ready === undefined || set < String(ready));
+  const isTooEarly = opens !== undefined && set < opens && (ready === undefined || set < ready);
   return isTooEarly ? undefined : set;
 };
+
+const dayOf = (value: Value | undefined): Day | undefined =>
+  value === undefined ? undefined : String(value);
 
 export const dayFacts = [
   defineFact({
     id: 'process-booked',
     unit: 'date',
     wants: ['window-opens', 'ready-on'],
-    compute: bookedDay,
+    compute: (read) => bookedDay(read, dayOf(read.maybe('window-opens')), dayOf(read.maybe('ready-on'))),
+  }),
+  defineFact({
+    id: 'table-day',
+    unit: 'date',
+    wants: ['process-booked', 'ready-on'],
+    compute: (read) => read.maybe('process-booked') ?? read.maybe('ready-on'),
   }),
   defineFact({
     id: 'process-due',
@@ -33,7 +44,7 @@ export const dayFacts = [
       const ready = read.maybe('ready-on') ?? read.maybe('window-closes');
       if (ready === undefined) return undefined;
       // Birds that are ready today have not gone without feed, so tomorrow is the first day that can be had.
-      const on = later(String(ready), addDays(read.on, 1));
+      const on = latestOf(String(ready), addDays(read.on, 1));
       read.assume('processed-when-ready', { on: { value: on, unit: 'date' } });
       return on;
     },

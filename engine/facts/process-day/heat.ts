@@ -1,5 +1,6 @@
 /** How warm the processing day gets, and how hot the scalding water is. */
 import { defineFact } from '../define.ts';
+import { forecastFigures, restOn } from '../weather/forecast-age.ts';
 
 /** A temperature that a question names without saying of what: hot enough to scald in, it is the water, else the air. */
 const told = defineFact({ id: 'temperature-told', unit: 'C', per: 'flock', compute: () => undefined });
@@ -11,13 +12,13 @@ export const heatFacts = [
     unit: 'C',
     needs: ['process-date'],
     wants: ['temperature-told'],
-    figures: ['process/scald-from', 'process/ice-hot-day'],
+    figures: ['process/scald-from', 'process/ice-hot-day', ...forecastFigures],
     compute: (read) => {
       const said = read.maybe('temperature-told');
       if (typeof said === 'number' && said < read.figure('process/scald-from')) return said;
       const high = read.state.weather[read.text('process-date')]?.high ?? null;
       if (high !== null) {
-        read.from(high);
+        restOn(read, high);
         return high.value;
       }
       const mild = read.figure('process/ice-hot-day');

@@ -3,6 +3,7 @@ import { askedFacts } from './asked.ts';
 import { dayFacts } from './day.ts';
 import { heatFacts } from './heat.ts';
 import { iceFacts } from './ice.ts';
+import { preparedFacts } from './prepared.ts';
 import { timeFacts } from './times.ts';
 import { workFacts } from './work.ts';
 
@@ -13,4 +14,5 @@ export const processDayFacts = [
   ...workFacts,
   ...timeFacts,
   ...iceFacts,
+  ...preparedFacts,
 ];

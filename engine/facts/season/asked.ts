@@ -10,9 +10,6 @@ import { wholeUp } from '../sums/whole.ts';
 const asked = (id: string, otherwise: string) =>
   defineFact({ id, unit: null, per: 'flock', compute: () => otherwise });
 
-const monthNames =
-  'january february march april may june july august september october november december'.split(' ');
-
 /** Every so many days from one day up to another, both included. */
 const daysFrom = (first: Day, last: Day, step: number): readonly Day[] =>
   Array.from({ length: Math.max(0, Math.floor(daysBetween(first, last) / step) + 1) }, (_, index) =>
@@ -21,7 +18,7 @@ const daysFrom = (first: Day, last: Day, step: number): readonly Day[] =>
 
 /** The first of the next such month and its last day; this month counts from today on. */
 const nextMonth = (read: Reader, name: string): readonly [Day, Day] => {
-  const month = String(monthNames.indexOf(name) + 1).padStart(2, '0');
+  const month = String(read.figure('season/month-number', [name])).padStart(2, '0');
   const year = Number(read.asked.slice(0, 4)) + (month < read.asked.slice(5, 7) ? 1 : 0);
   const first = `${year}-${month}-01`;
   // The 28th is in every month, and four days on is in the next.
@@ -150,7 +147,7 @@ export const seasonAskedFacts = [
     unit: null,
     per: 'flock',
     needs: ['season-day', 'season-month', 'season-begins', 'season-kinds', ...readyNeeds],
-    figures: [...readyFigures, 'season/every', 'season/ahead', 'season/order-lead'],
+    figures: [...readyFigures, 'season/every', 'season/ahead', 'season/order-lead', 'season/month-number'],
     compute: (read) => {
       const step = read.figure('season/every');
       const day = read.text('season-day');

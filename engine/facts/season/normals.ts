@@ -3,20 +3,6 @@ import type { Day } from '../../day.ts';
 import { defineFact, type Reader } from '../define.ts';
 import { settingNumber } from '../setting.ts';
 
-const monthNames = [
-  'january',
-  'february',
-  'march',
-  'april',
-  'may',
-  'june',
-  'july',
-  'august',
-  'september',
-  'october',
-  'november',
-  'december',
-];
 const midMonth = 15;
 const monthLength = 30.4;
 
@@ -28,7 +14,10 @@ const measures = {
 type Measure = keyof typeof measures;
 
 /** Figures that `normalsOf` reads; a fact that uses it declares them. */
-export const normalFigures = ['season/usual-nights', 'season/usual-days'];
+export const normalFigures = ['season/usual-nights', 'season/usual-days', 'season/month-number'];
+
+/** The names of the months in their order. The fact declares `season/month-number`. */
+const monthsOf = (read: Reader): readonly string[] => read.namesOf('season/month-number');
 
 /** What a month has been told to be, °C. */
 const toldOf = (read: Reader, measure: Measure, month: string): number | undefined =>
@@ -36,7 +25,7 @@ const toldOf = (read: Reader, measure: Measure, month: string): number | undefin
 
 /** The months that have been told. */
 const monthsTold = (read: Reader, measure: Measure): readonly string[] =>
-  monthNames.filter((name) => toldOf(read, measure, name) !== undefined);
+  monthsOf(read).filter((name) => toldOf(read, measure, name) !== undefined);
 
 /** For which months the keeper has told their nights and days; the others go by the table, said aloud. */
 export const normalFacts = [
@@ -44,9 +33,10 @@ export const normalFacts = [
     id: 'usual-nights',
     unit: null,
     per: 'flock',
+    figures: ['season/month-number'],
     compute: (read) => {
       const told = monthsTold(read, 'usual-nights');
-      if (told.length < monthNames.length) read.assume('usual-nights');
+      if (told.length < monthsOf(read).length) read.assume('usual-nights');
       return told.join(', ') || 'none';
     },
   }),
@@ -54,9 +44,10 @@ export const normalFacts = [
     id: 'usual-days',
     unit: null,
     per: 'flock',
+    figures: ['season/month-number'],
     compute: (read) => {
       const told = monthsTold(read, 'usual-days');
-      if (told.length < monthNames.length) read.assume('usual-days');
+      if (told.length < monthsOf(read).length) read.assume('usual-days');
       return told.join(', ') || 'none';
     },
   }),
@@ -68,8 +59,8 @@ export const normalFacts = [
  */
 export const normalsOf = (read: Reader, measure: Measure): ((day: Day) => number) => {
   const usual = read.along(measures[measure].figure);
-  const months = monthNames.map((name, index) => toldOf(read, measure, name) ?? usual(index + 1));
-  const of = (month: number): number => months[(month + 12) % 12] ?? 0;
+  const months = monthsOf(read).map((name, index) => toldOf(read, measure, name) ?? usual(index + 1));
+  const of = (month: number): number => months[(month + months.length) % months.length] ?? 0;
   return (day) => {
     const month = Number(day.slice(5, 7)) - 1;
     const past = (Number(day.slice(8)) - midMonth) / monthLength;

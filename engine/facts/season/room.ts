@@ -6,6 +6,7 @@ import { wholeUp } from '../sums/whole.ts';
 import { otherStays, type Stay, stayFigures, stayNeeds, stayOf } from './stay.ts';
 
 const daysInWeek = 7;
+const hoursInDay = 24;
 
 /** Days on which the sum can be largest: when this batch or another begins or is about to leave. */
 const edgesIn = (first: Day, last: Day, others: readonly (readonly [Day, Day])[]): readonly Day[] => [
@@ -103,16 +104,16 @@ export const batchRoomFacts = [
     id: 'freezer-for-birds',
     unit: 'l',
     per: 'flock',
-    needs: ['freezer-free', 'birds-in-freezer', 'wanted-carcass'],
+    needs: ['freezer-free', 'freezer-left', 'wanted-carcass'],
     figures: ['freezer/whole-birds'],
     compute: (read) =>
       read.number('freezer-free') +
-      (read.number('birds-in-freezer') * read.number('wanted-carcass')) / read.figure('freezer/whole-birds'),
+      (read.number('freezer-left') * read.number('wanted-carcass')) / read.figure('freezer/whole-birds'),
   }),
   defineFact({
     id: 'batch-freezer-birds',
     unit: 'bird',
-    needs: [...stayNeeds, 'birds-in-freezer', 'birds-a-week', 'batch-birds'],
+    needs: [...stayNeeds, 'freezer-left', 'birds-a-week', 'batch-birds'],
     figures: stayFigures,
     compute: (read) => {
       const own = stayOf(read, read.group);
@@ -120,7 +121,7 @@ export const batchRoomFacts = [
       const coming = [own, ...otherStays(read)]
         .filter((each) => birdsAtEnd(read, each) > 0 && each.process <= own.process)
         .sort((one, other) => (one.process < other.process ? -1 : 1));
-      let left = read.number('birds-in-freezer');
+      let left = read.number('freezer-left');
       let on = read.asked;
       for (const each of coming) {
         const eaten = (read.number('birds-a-week') * daysBetween(on, each.process)) / daysInWeek;
@@ -146,6 +147,15 @@ export const batchRoomFacts = [
     compute: (read) =>
       read.number('freeze-a-day') > 0
         ? wholeUp((read.number('batch-birds') * read.number('wanted-carcass')) / read.number('freeze-a-day'))
+        : undefined,
+  }),
+  defineFact({
+    id: 'batch-work',
+    unit: 'day',
+    needs: ['batch-birds', 'birds-per-hour'],
+    compute: (read) =>
+      read.number('birds-per-hour') > 0
+        ? read.number('batch-birds') / read.number('birds-per-hour') / hoursInDay
         : undefined,
   }),
 ];

@@ -2,8 +2,10 @@
 import { addDays, type Day } from '../../day.ts';
 import type { Group } from '../../types.ts';
 import type { Reader } from '../define.ts';
+import { latestOf } from '../feed/days.ts';
 import { aliveOn, livedOutOn } from '../past.ts';
 import { readyAge, readyFigures, readyNeeds, usualKind } from '../planning/kind-ready.ts';
+import { bookedDay } from '../process-day/day.ts';
 import { normalFigures, normalsOf } from './normals.ts';
 
 /** What a fact must declare to use `stayOf`. */
@@ -50,22 +52,22 @@ const outAge = (read: Reader, kind: string, hatched: Day): number => {
   return last;
 };
 
-const later = (one: Day, other: Day): Day => (one > other ? one : other);
-
 /** The day the birds of a group go out: as on record, else as feathers and the usual nights let them. */
 export const outDay = (read: Reader, group: Group, kind: string): Day => {
   const moved = group.whereabouts.find((each) => each.place === 'pen' && !each.daysOnly);
   if (moved !== undefined && livedOutOn(group, read.asked)) return moved.on;
   const expected = addDays(group.hatched, outAge(read, kind, group.hatched));
-  return group.arrived > read.asked ? expected : later(expected, read.asked);
+  return group.arrived > read.asked ? expected : latestOf(expected, read.asked);
 };
 
-/** The day the last birds of a group are processed: as on record, else when the kind's plan line is heavy enough. */
+/** The day the last birds of a group are processed: as on record, as set, else when the kind's plan line is heavy enough. */
 export const processDay = (read: Reader, group: Group, kind: string): Day => {
   const expected = addDays(group.hatched, readyAge(read, kind));
   const gone = group.processed.at(-1);
   if (gone !== undefined && aliveOn(group, read.asked) <= 0) return gone.on;
-  return group.arrived > read.asked ? expected : later(expected, read.asked);
+  if (group.arrived > read.asked) return expected;
+  const opens = addDays(group.hatched, read.figure('process/window-opens', [kind]));
+  return bookedDay(read, opens, expected) ?? latestOf(expected, read.asked);
 };
 
 /** The stay of one group; birds are those alive on the day asked about, all of them for a planned group. */

@@ -1,5 +1,6 @@
 /** The day's humidity, rain and wind, as on record or as said in the question. */
 import { defineFact, type Fact } from '../define.ts';
+import { forecastFigures, restOn } from './forecast-age.ts';
 
 /** Whether the question speaks of it: "it is going to pour" is laid over this for that one answer. */
 const said = (id: string): Fact => defineFact({ id, unit: null, per: 'flock', compute: () => 'no' });
@@ -24,10 +25,11 @@ export const dayFacts = [
     id: 'humidity',
     unit: 'ratio',
     per: 'flock',
+    figures: forecastFigures,
     compute: (read) => {
       const humidity = read.state.weather[read.on]?.humidity ?? null;
       if (humidity === null) return undefined;
-      read.from(humidity);
+      restOn(read, humidity);
       return humidity.value;
     },
   }),
@@ -36,10 +38,10 @@ export const dayFacts = [
     unit: 'mm',
     per: 'flock',
     needs: ['rain-said'],
-    figures: ['weather/rain-as-said'],
+    figures: ['weather/rain-as-said', ...forecastFigures],
     compute: (read) => {
       const rain = read.state.weather[read.on]?.rain ?? null;
-      if (rain !== null) read.from(rain);
+      if (rain !== null) restOn(read, rain);
       const noted = rain?.value ?? 0;
       if (read.text('rain-said') === 'yes') {
         const taken = read.figure('weather/rain-as-said');
@@ -56,10 +58,10 @@ export const dayFacts = [
     unit: 'm/s',
     per: 'flock',
     needs: ['wind-said'],
-    figures: ['weather/wind-as-said'],
+    figures: ['weather/wind-as-said', ...forecastFigures],
     compute: (read) => {
       const wind = read.state.weather[read.on]?.wind ?? null;
-      if (wind !== null) read.from(wind);
+      if (wind !== null) restOn(read, wind);
       if (read.text('wind-said') !== 'yes') return wind?.value;
       const taken = read.figure('weather/wind-as-said');
       if (wind !== null && wind.value >= taken) return wind.value;

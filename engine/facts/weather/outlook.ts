@@ -4,6 +4,7 @@ import type { WeatherDay } from '../../types.ts';
 import { defineFact, type Fact, type Reader } from '../define.ts';
 import { settingNumber } from '../setting.ts';
 import { coldLevelFigures, coldLevelOf, coldNeeds, coldWants } from './cold.ts';
+import { forecastFigures, restOn } from './forecast-age.ts';
 import { heatFigures, heatLevelOf, heatNeeds, heatWants } from './heat.ts';
 import { type Level, levels, worse } from './level.ts';
 
@@ -51,7 +52,7 @@ const nextTurn = (read: Reader): Turn | undefined => {
     if (level === undefined) return undefined;
     if (level === today) continue;
     const { low, high, rain, wind, humidity } = weather;
-    read.from(...[low, high, rain, wind, humidity].flatMap((each) => each ?? []));
+    restOn(read, ...[low, high, rain, wind, humidity].flatMap((each) => each ?? []));
     return { on: day, level };
   }
   return undefined;
@@ -63,7 +64,7 @@ const turnFact = (id: string, unit: string | null, of: (turn: Turn) => string): 
     unit,
     needs: [...new Set([...heatNeeds, ...coldNeeds, 'age'])],
     wants: ['heat-level', 'cold-level', ...heatWants, ...coldWants],
-    figures: [...new Set([...heatFigures, ...coldLevelFigures])],
+    figures: [...new Set([...heatFigures, ...coldLevelFigures, ...forecastFigures])],
     compute: (read) => {
       const turn = nextTurn(read);
       return turn === undefined ? undefined : of(turn);

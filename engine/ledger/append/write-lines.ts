@@ -1,12 +1,15 @@
 /** Adding text to the end of a file so that it is either all there, also after a power cut, or not there at all. */
 import {
+  accessSync,
   closeSync,
+  constants,
   existsSync,
   fstatSync,
   fsyncSync,
   ftruncateSync,
   openSync,
   readSync,
+  statSync,
   writeSync,
 } from 'node:fs';
 import { dirname } from 'node:path';
@@ -47,6 +50,17 @@ const cutBack = (descriptor: number, size: number): void => {
   try {
     ftruncateSync(descriptor, size);
   } catch {}
+};
+
+/** Whether a file may be written to, or is not there yet. One that nobody may write to is left alone also by who may do anything. */
+export const mayWrite = (path: string): boolean => {
+  if (!existsSync(path)) return true;
+  try {
+    accessSync(path, constants.W_OK);
+    return (statSync(path).mode & 0o222) !== 0;
+  } catch {
+    return false;
+  }
 };
 
 /** Adds lines (without line ends) in one piece and waits until the disk has them. Throws the system's error; the caller turns it into a problem. */

@@ -12,6 +12,8 @@ export const beforeArrival: Check = {
       const group = textOrNull(standing.entry, 'group');
       const arrival = group === null ? undefined : arrivals.get(group);
       if (group === null || arrival === undefined || standing.entry.on >= arrival.on) return [];
+      // What a group will need is bought before it comes.
+      if (standing.entry.kind === 'buy') return [];
       const data = { found: standing.entry.on, min: arrival.on, group, 'first-line': arrival.line };
       return [problemOf(scene, standing, findingAt('before-arrival', 'on', data))];
     });

@@ -20,6 +20,7 @@ export type FieldType =
   | 'setting-value'
   | 'figure-id'
   | 'figure-value'
+  | 'figure-cell'
   | 'replacements';
 
 /** A field of an entry kind. What it is called and how it is asked for stands in `rules/records`. */

@@ -4,7 +4,14 @@ import { readCount, readFlag, readMoney } from './number.ts';
 import { readOneQuantity, readQuantities, readSize } from './quantity.ts';
 import { readChoice, readText } from './text.ts';
 import { readDay, readHour, readStamp } from './time.ts';
-import { readFigureId, readFigureValue, readReplacements, readSettingId, readSettingValue } from './told.ts';
+import {
+  readFigureCell,
+  readFigureId,
+  readFigureValue,
+  readReplacements,
+  readSettingId,
+  readSettingValue,
+} from './told.ts';
 
 const readers: Readonly<Record<FieldType, ReadField>> = {
   text: readText,
@@ -23,6 +30,7 @@ const readers: Readonly<Record<FieldType, ReadField>> = {
   'setting-value': readSettingValue,
   'figure-id': readFigureId,
   'figure-value': readFigureValue,
+  'figure-cell': readFigureCell,
   replacements: readReplacements,
 };
 

@@ -4,7 +4,7 @@ import { type Field, type ReadField, type Reading, wrong, wrongType } from './fi
 
 // Control characters, lone halves of surrogate pairs, marks that turn the direction of writing, line separators and the sign
 // that stands for a damaged byte: none can be typed by intention, and each can garble what a terminal shows.
-const UNWRITABLE = /[\p{Cc}\p{Cs}\u200e\u200f\u2028-\u202e\u2066-\u2069\ufffd]/u;
+const UNWRITABLE = /[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufffd]/u;
 
 /** Reads any text that is not blank and that a terminal can show. */
 export const readText: ReadField = (value, field, around) => {

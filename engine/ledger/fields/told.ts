@@ -1,7 +1,8 @@
 /** Values whose reading depends on what they are told of: settings of the place and own figures. */
 import { dimensionOf } from '../../units.ts';
 import { findingAt } from '../finding.ts';
-import { type ReadField, wrongType } from './field.ts';
+import type { FigureForm } from '../ledger.ts';
+import { type Around, type ReadField, wrong, wrongType } from './field.ts';
 import { readCount, readFlag, readMoney } from './number.ts';
 import { readOneQuantity, readSize } from './quantity.ts';
 import { readOneOf, readText } from './text.ts';
@@ -65,12 +66,32 @@ export const readSettingValue: ReadField = (value, field, around) => {
   return read(value, { ...field, dimension }, around);
 };
 
-/** Reads the value that the keeper sets a figure to; it must measure what the figure measures. */
+const figureIn = ({ record, book }: Around): FigureForm | undefined => {
+  const id = nameIn(record, 'figure', book.figures);
+  return id === null ? undefined : book.figures[id];
+};
+
+/** Reads the value that the keeper sets a figure to; it must measure what the figure measures, and belong to one cell of a table. */
 export const readFigureValue: ReadField = (value, field, around) => {
-  const id = nameIn(around.record, 'figure', around.book.figures);
-  const unit = id === null ? undefined : around.book.figures[id]?.unit;
-  if (unit === undefined) return { value: around.written(field.name) };
-  return readOneQuantity(value, { ...field, dimension: dimensionOf(around.book.units, unit) }, around);
+  const figure = figureIn(around);
+  if (figure === undefined) return { value: around.written(field.name) };
+  const dimension = dimensionOf(around.book.units, figure.unit);
+  const reading = readOneQuantity(value, { ...field, dimension }, around);
+  const cells = figure.cells?.() ?? [];
+  return 'value' in reading && cells.length > 0 && !Object.hasOwn(around.record, 'at')
+    ? wrong('cell-not-named', field.name, { figure: String(around.record.figure), wants: cells })
+    : reading;
+};
+
+/** Reads the name of the cell of a figure's table that is set, such as `21` or `slow/56`. */
+export const readFigureCell: ReadField = (value, field, around) => {
+  const text = readText(value, field, around);
+  const figure = figureIn(around);
+  if ('wrong' in text || figure === undefined) return text;
+  const cells = figure.cells?.() ?? [];
+  return cells.length === 0
+    ? wrong('no-cells', field.name, { figure: String(around.record.figure) })
+    : readOneOf(String(value), field, cells);
 };
 
 // What a line is and when it was told are not for correcting: undo it and tell it again.

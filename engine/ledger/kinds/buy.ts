@@ -11,6 +11,7 @@ export const buy = defineKind({
     { name: 'amount', type: 'quantity', dimension: 'mass', min: 0 },
     { name: 'count', type: 'count', min: 1 },
     { name: 'price', type: 'money' },
+    { name: 'group', type: 'group' },
   ],
   example:
     '{"kind":"buy","on":"2026-04-30","what":"feed","ration":"grower","bags":"6 bags","amount":"300 lb","price":"117.00"}',
@@ -23,6 +24,7 @@ export const buy = defineKind({
       bags: baseOrNull(entry, 'bags', units),
       count: countOrNull(entry, 'count'),
       price: textOrNull(entry, 'price'),
+      group: textOrNull(entry, 'group'),
     });
   },
 });

@@ -2,12 +2,14 @@
 import type { Problem } from '../../problem.ts';
 import type { Rulebook } from '../../types.ts';
 import type { RuleDocument } from '../document.ts';
+import { choreExplained } from './chore-explained.ts';
 import { emptyList } from './empty-list.ts';
 import { factWords } from './fact-words.ts';
 import { figureShape } from './figure-shape.ts';
 import { leafSides } from './leaf-sides.ts';
 import { questionRules } from './question-rules.ts';
 import { ruleCases } from './rule-cases.ts';
+import { supposedBy } from './supposed-by.ts';
 import { tieWithoutRank } from './tie-without-rank.ts';
 import { unknownNames } from './unknown-names.ts';
 import { unusedFigure } from './unused-figure.ts';
@@ -42,7 +44,9 @@ const checks: readonly RulebookCheck[] = [
   ruleCases,
   questionRules,
   factWords,
+  supposedBy,
   unusedFigure,
+  choreExplained,
 ];
 
 /** Runs all checks. Whether rules tie is only asked of rules without another fault, which may be the cause of it. */

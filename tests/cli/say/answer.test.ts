@@ -22,6 +22,10 @@ test('an answer for two groups claims for both, then gives the reasons of each',
     { t: 'claim', text: 'Yes, the reds can go out.' },
     { t: 'heading', text: 'The whites' },
     { t: 'reason', n: 1, text: 'They are 13 days old, and the least is 14 days', outcome: 'held', note },
+    {
+      t: 'next',
+      text: 'It would turn to yes if how old they are were 14 days instead of 13 days and the coldest night were 65 °F instead of 64 °F.',
+    },
     { t: 'heading', text: 'The reds' },
     { t: 'reason', n: 2, text: 'They are 21 days old, and the least is 14 days', outcome: 'held', note },
     {

@@ -36,7 +36,16 @@ test('one answer, key by key', async () => {
       { id: 'first-day', value: on, unit: 'date', group: 'reds' },
     ],
     when: null,
-    'turns-on': [{ fact: 'age', from: 21, to: 13, unit: 'day', says: expect.stringContaining('13 days') }],
+    'turns-on': [
+      {
+        fact: 'age',
+        from: 21,
+        to: 13,
+        unit: 'day',
+        and: null,
+        says: expect.stringContaining('13 days'),
+      },
+    ],
     reasons: [
       {
         n: 1,
@@ -68,6 +77,27 @@ test('one answer, key by key', async () => {
       { id: 'go-out/may-go', says: 'Move the reds out.', due: 'morning', done: false, rule: 'go-out/may-go' },
     ],
     choices: [],
+    difference: null,
+    'passed-over': [
+      {
+        rule: 'go-out/too-young',
+        group: 'reds',
+        gives: 'no',
+        outcome: 'failed',
+        'stopped-by': [
+          {
+            rule: 'go-out/too-young',
+            outcome: 'failed',
+            says: 'They are 21 days old, and the least is 14 days',
+            fact: { id: 'age', value: 21, unit: 'day' },
+            operator: 'less-than',
+            figure: { id: 'out/youngest', value: 14, unit: 'day', from: '2026-01-01' },
+            source: 'own judgement',
+            why: 'a younger bird cannot hold its warmth',
+          },
+        ],
+      },
+    ],
     picture: null,
     ref: `4-${smallRulebook().book.hash}-${on}`,
   });
@@ -108,6 +138,8 @@ test('every answer has the same keys, with or without a meaning, in either syste
     cautions: [],
     steps: [],
     choices: [],
+    difference: null,
+    'passed-over': [],
     picture: null,
     ref: null,
   });
@@ -135,6 +167,7 @@ test('a share stays a share, and digits that only the conversion made are droppe
     ask: null,
     tell: null,
     fixed: false,
+    supposedBy: [],
     shown: { us: 'percent', metric: 'percent' },
   };
   const book = { ...shipped, facts: { ...shipped.facts, share: words } };

@@ -86,3 +86,16 @@ test('nothing in a message gets to the terminal but words', () => {
   expect(message.join('\n')).not.toMatch(/[\u001b\u202e\u0007]/);
   expect(message[0]).toBe('f, line 7, column 1: there are no birds called .');
 });
+
+test('a lock is told with whose it is and what to do about one that is left over', () => {
+  const locked = (data: Problem['data']) =>
+    sayProblem({ ...problem('', { file: 'flock.jsonl', line: 1, column: 1 }), code: 'locked', data });
+  expect(locked({ lock: 'flock.jsonl.lock', process: 12, host: 'barn' })).toEqual([
+    'flock.jsonl, line 1, column 1: somebody else is writing to the file (process 12 on barn).',
+    '  Nothing was written. Try again in a moment; if that process is no more, remove flock.jsonl.lock.',
+  ]);
+  expect(locked({ lock: 'flock.jsonl.lock' })).toEqual([
+    'flock.jsonl, line 1, column 1: somebody else seems to be writing to the file, and does not say who.',
+    '  Nothing was written. Try again in a moment; if nobody else is at it, remove flock.jsonl.lock.',
+  ]);
+});

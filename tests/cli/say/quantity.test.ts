@@ -82,6 +82,7 @@ describe('a value', () => {
       ask: null,
       tell: null,
       fixed: false,
+      supposedBy: [],
       shown: { us: 'in', metric: 'cm' },
     };
     const book = { ...shipped, facts: { ...shipped.facts, trough: words } };

@@ -1,6 +1,7 @@
 /** One reason in words: the comparison, its outcome, and the figure with its source; or the rule where there is no figure. */
 import { describe, expect, test } from 'vitest';
-import { figuresOf, outcomeWords, sayFigure, sayReason, saySource } from '../../../cli/say/reason.ts';
+import { figuresOf, outcomeWords, sayFigure, sayReason } from '../../../cli/say/reason.ts';
+import { saySource } from '../../../cli/say/source.ts';
 import { answer } from '../../../engine/ask/ask.ts';
 import type { Answer, FigureUse, Source } from '../../../engine/types.ts';
 import { factsOf, request, world } from '../../helpers/small-flock.ts';
@@ -49,7 +50,9 @@ describe('a source', () => {
 test('a figure is said with its number and source, or with the day on which the keeper set it', () => {
   expect(sayFigure(speechIn('metric'), use)).toBe('out/lowest-night 10 °C, own judgement');
   const own = { ...use, value: 8, unit: 'C', own: true, from: '2026-05-01', source: 'line 7' };
-  expect(sayFigure(speechIn('us'), own)).toBe('out/lowest-night 46 °F, set by you on Friday 1 May');
+  expect(sayFigure(speechIn('us'), own)).toBe(
+    'out/lowest-night yours: 46 °F, since Friday 1 May; nothing is published',
+  );
 });
 
 describe('a reason', () => {
@@ -105,13 +108,13 @@ describe('a reason', () => {
     const [, reason] = ready.parts.flatMap(({ reasons }) => reasons);
     if (reason === undefined) throw new Error('no reason');
     const figures = [1, 2, 3, 4, 5].map((n) => ({ ...use, id: `out/night-${n}`, value: n * 10 }));
-    const own = { ...use, id: 'out/own', own: true, from: '2026-05-01' };
+    const own = { ...use, id: 'out/own', own: true, from: '2026-05-01', source: 'line 7' };
     const workings = ready.workings.map((step) =>
       step.fact === 'night-floor' ? { ...step, figures: [own, ...figures] } : step,
     );
     const note = sayReason(speechIn('us'), { ...ready, workings }, reason);
     expect(note).toMatchObject({
-      note: 'out/own 50 °F, set by you on Friday 1 May; out/night-1 10 °F, out/night-2 20 °F and out/night-3 30 °F, own judgement',
+      note: 'out/own yours: 50 °F, since Friday 1 May; nothing is published; out/night-1 10 °F, out/night-2 20 °F and out/night-3 30 °F, own judgement',
     });
   });
 

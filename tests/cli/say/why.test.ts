@@ -46,11 +46,13 @@ test('why 2 opens both sides of the comparison: working, parts, figures and line
     { t: 'heading', text: 'The coldest night: 64 °F' },
     { t: 'detail', text: 'As told.' },
     { t: 'detail', text: `Line 2: ${lines[1]}` },
+    { t: 'detail', text: 'Taken for granted: no frost is on record, so none is taken.' },
     { t: 'heading', text: 'The coldest night they can stand: 50 °F' },
     { t: 'detail', text: '50 °F at 21 days.' },
-    { t: 'detail', text: 'How old they are: 21 days.' },
+    { t: 'detail', text: '2.1 How old they are: 21 days.' },
     { t: 'figure', text: 'out/lowest-night 50 °F, own judgement' },
     rule,
+    { t: 'next', text: 'Say "why 2.1" to go on down.' },
   ]);
 });
 

@@ -2,11 +2,11 @@ import ICAL from 'ical.js';
 import { expect, test } from 'vitest';
 import { calendarOf } from '../../../cli/talk/calendar.ts';
 import { openDemo } from '../../../cli/talk/open-flock.ts';
-import { makeLexicon } from '../../../cli/understand/lexicon.ts';
+import { lexiconFor } from '../../helpers/learned.ts';
 import { rulebook } from '../../helpers/rulebook-of.ts';
 
 const { book } = rulebook();
-const lexicon = makeLexicon(book);
+const lexicon = lexiconFor(book);
 const demo = (today: string) => openDemo({ book, lexicon, today, asOf: null });
 const made = '2026-05-14T10:00:00.000Z';
 

@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { findAll } from '../../../cli/understand/find/all.ts';
 import { nameBirds } from '../../../cli/understand/find/group.ts';
-import { makeLexicon } from '../../../cli/understand/lexicon.ts';
 import { mostCharacters, tokenise } from '../../../cli/understand/tokens.ts';
 import { listener } from '../../helpers/heard.ts';
+import { lexiconFor } from '../../helpers/learned.ts';
 
 const { about, hear } = listener();
-const lexicon = makeLexicon(about.book);
+const lexicon = lexiconFor(about.book);
 
 const tradeWords = [...lexicon.vocabulary];
 

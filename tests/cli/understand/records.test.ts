@@ -114,6 +114,21 @@ test.each([
     'bought 6 bags at 19.50',
     [{ kind: 'buy', on: today, what: 'feed', bags: '6 bag', amount: '300 lb', price: '117.00' }],
   ],
+  [
+    'bought 4 bags of grower for the reds at 20',
+    [
+      {
+        kind: 'buy',
+        on: today,
+        what: 'feed',
+        ration: 'grower',
+        bags: '4 bag',
+        amount: '200 lb',
+        price: '80.00',
+        group: 'reds',
+      },
+    ],
+  ],
   ['new waterer was 25 bucks', [{ kind: 'buy', on: today, what: 'gear', price: '25.00' }]],
   [
     '50 whites hatched tuesday came this morning, 1 dead',

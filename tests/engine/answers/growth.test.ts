@@ -82,7 +82,7 @@ describe('when are they ready', () => {
       rule: 'process-when/not-yet',
       when: '2026-06-26',
       cautions: [],
-      remarks: ['process-when/by-the-weekend'],
+      remarks: ['process-when/by-the-weekend', 'process-when/hands-short'],
       steps: [],
     });
     expect(
@@ -97,8 +97,8 @@ describe('when are they ready', () => {
   test('a week ahead: what to prepare', async () => {
     expect(gist(await ask('process-when', 49))).toMatchObject({
       rule: 'process-when/not-yet',
-      remarks: ['process-when/by-the-weekend', 'process-when/weigh-first'],
-      steps: ['process-when/prepare'],
+      remarks: ['process-when/by-the-weekend', 'process-when/hands-short', 'process-when/weigh-first'],
+      steps: ['process-when/prepare', 'process-when/ask-for-hands'],
     });
   });
 
@@ -107,7 +107,7 @@ describe('when are they ready', () => {
       verdict: 'yes',
       rule: 'process-when/ready-now',
       cautions: ['process-when/fast-held-long'],
-      steps: ['process-when/ready-now'],
+      steps: ['process-when/ready-now', 'process-when/ask-for-hands'],
     });
   });
 

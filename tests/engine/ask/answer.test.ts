@@ -57,6 +57,27 @@ test('an answer says everything once: verdict, reasons in order, what is missing
         steps: [],
         when: null,
         turnsOn: [],
+        passedOver: [
+          {
+            rule: 'go-out/may-go',
+            gives: 'yes',
+            outcome: 'failed',
+            stoppedBy: [
+              {
+                rule: 'go-out/may-go',
+                group: 'whites',
+                outcome: 'failed',
+                says: { template: old.template, values: old.values(13) },
+                fact: { id: 'age', value: 13, unit: 'day' },
+                operator: 'at-least',
+                figure: figure('out/youngest', 14, 'day'),
+                other: null,
+                source: 'own-judgement',
+                why: 'old enough for the night',
+              },
+            ],
+          },
+        ],
         unless: [],
       },
       {
@@ -88,6 +109,21 @@ test('an answer says everything once: verdict, reasons in order, what is missing
         steps: [],
         when: null,
         turnsOn: [],
+        // Nothing decided, so every rule was passed over.
+        passedOver: [
+          {
+            rule: 'go-out/may-go',
+            gives: 'yes',
+            outcome: 'unknown',
+            stoppedBy: [expect.objectContaining({ outcome: 'unknown' })],
+          },
+          {
+            rule: 'go-out/too-young',
+            gives: 'no',
+            outcome: 'failed',
+            stoppedBy: [expect.objectContaining({ fact: { id: 'age', value: 21, unit: 'day' } })],
+          },
+        ],
         unless: [],
       },
     ],
@@ -151,6 +187,7 @@ describe('groups', () => {
       steps: [],
       when: null,
       turnsOn: [],
+      passedOver: [],
       unless: [],
     });
     expect(results.map((result) => result.group)).toEqual(['reds', 'reds']);

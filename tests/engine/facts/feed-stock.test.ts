@@ -25,6 +25,7 @@ const bought = (day: Day, mass: number, price: string | null = null): Purchase =
   bags: null,
   count: null,
   price,
+  group: null,
 });
 const told = (day: Day, value: number) => ({
   'feed-in-stock': [{ on: day, line: line++, what: 'feed-in-stock', value, size: null, said: `${value} kg` }],

@@ -251,7 +251,7 @@ describe('rations', () => {
 
 describe('bags and price', () => {
   const lb = 0.45359237;
-  const bought = { on, line: 20, what: 'feed', ration: null, count: null };
+  const bought = { on, line: 20, what: 'feed', ration: null, count: null, group: null };
   const set = (what: string, value: number | string, line = 30) => ({
     [what]: [{ on, line, what, value, size: null, said: String(value) }],
   });

@@ -138,6 +138,7 @@ describe('another week', () => {
     bags: 1,
     count: null,
     price: '20.00',
+    group: null,
   };
 
   test('costs its feed over the carcass it adds', () => {

@@ -134,6 +134,7 @@ describe('what entries do to the state', () => {
           bags: '1.5 bags',
           amount: '75 lb',
           price: '29.25',
+          group: 'whites',
         },
         { kind: 'buy', on: '2026-05-03', what: 'chicks', count: 52 },
         { kind: 'move', on: '2026-05-04', group: 'whites', distance: '12 ft', strip: 'north' },
@@ -162,6 +163,7 @@ describe('what entries do to the state', () => {
           bags: 1.5,
           count: null,
           price: '29.25',
+          group: 'whites',
         },
         {
           on: '2026-05-03',
@@ -172,6 +174,7 @@ describe('what entries do to the state', () => {
           bags: null,
           count: 52,
           price: null,
+          group: null,
         },
       ],
       moves: [{ on: '2026-05-04', line: 5, group: 'whites', distance: 12 * FOOT, strip: 'north' }],
@@ -299,6 +302,28 @@ describe('what entries do to the state', () => {
         figure: 'feed/bag',
         quantity: { value: 20, unit: 'kg' },
         reason: 'the mill packs so',
+      },
+    ]);
+  });
+
+  it('an own figure may be one cell of a table, for one group, without a reason', () => {
+    const entry = {
+      kind: 'figure',
+      on: '2026-05-03',
+      figure: 'pasture/lowest-night',
+      at: '28',
+      value: '55 F',
+      group: 'reds',
+    };
+    expect(stateOf(ledgerOf(entry)).ownFigures).toEqual([
+      {
+        on: '2026-05-03',
+        line: 1,
+        figure: 'pasture/lowest-night',
+        at: '28',
+        quantity: { value: 55, unit: 'F' },
+        group: 'reds',
+        reason: null,
       },
     ]);
   });

@@ -1,8 +1,11 @@
 /** A figure on a day: the value in force, the row of the table, and the keeper's own before all of them. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { cellNamesOf } from '../../../engine/rulebook/cells.ts';
 import { figureAt, inForce, keysOf } from '../../../engine/rulebook/figures.ts';
-import type { Figure, FigureTable, FigureValue } from '../../../engine/types.ts';
+import { type SetCell, setCellsOf } from '../../../engine/rulebook/own-figures.ts';
+import type { Figure, FigureTable, FigureValue, OwnFigure } from '../../../engine/types.ts';
+import { smallRulebook } from '../../helpers/small-rulebook.ts';
 
 const since = (from: string, value: number | FigureTable): FigureValue => ({
   from,
@@ -122,27 +125,128 @@ describe('a table by name', () => {
 
 describe("the keeper's own figure", () => {
   const published = figure([since('2026-01-01', 50)]);
-  const own = (day: string, value: number, name = 'heat/floor') => ({
-    figure: name,
-    quantity: { value, unit: 'C' },
-    reason: 'we are used to it',
+  const set = (day: string, line: number, value: number, cell = '', unit = 'C'): SetCell => ({
+    cell,
+    value,
+    unit,
     on: day,
-    line: value,
+    line,
+  });
+  const before = { value: 50, unit: 'F', from: '2026-01-01', source: 'source-of-2026-01-01' };
+
+  test('outranks the published one, the latest first, which stays beside it', () => {
+    expect(figureAt(published, on, [], [])).toEqual(used(50));
+    expect(figureAt(published, on, [], [set('2026-05-01', 9, 9), set('2026-05-10', 12, 8)])).toEqual({
+      id: 'heat/floor',
+      value: 8,
+      unit: 'C',
+      from: '2026-05-10',
+      source: 'line 12',
+      own: true,
+      published: before,
+    });
   });
 
-  test('outranks the published one from its day on, the latest first', () => {
-    const set = [own('2026-05-01', 9), own('2026-05-10', 8), own('2026-05-10', 1, 'heat/other')];
-    expect(figureAt(published, '2026-04-30', [], set)).toEqual(used(50));
-    expect(figureAt(published, '2026-05-09', [], set)).toEqual({
+  test('of one step of a table leaves the other steps as they were published', () => {
+    const steps = table({ 14: 65, 21: 50, 28: 40 }, [age('step')]);
+    const own = [set('2026-05-01', 7, 55, '21', 'F')];
+    expect(figureAt(steps, on, [20], own)).toEqual(used(65));
+    expect(figureAt(steps, on, [27], own)).toEqual({
+      id: 'heat/floor',
+      value: 55,
+      unit: 'F',
+      from: '2026-05-01',
+      source: 'line 7',
+      own: true,
+      published: before,
+    });
+    expect(figureAt(steps, on, [28], own)).toEqual(used(40));
+  });
+
+  test('of one point of a line bends it on both sides as far as the next points', () => {
+    const line = table({ 0: 0, 10: 100, 20: 200, 30: 300 }, [age('line')]);
+    const own = [set('2026-05-01', 7, 150, '10', 'F')];
+    const at = [0, 5, 10, 15, 20, 25, 99].map((x) => figureAt(line, on, [x], own));
+    expect(at.map((use) => [use?.value, use?.own])).toEqual([
+      [0, false],
+      [75, true],
+      [150, true],
+      [175, true],
+      [200, false],
+      [250, false],
+      [300, false],
+    ]);
+    expect(at[1]?.published).toEqual({ ...before, value: 50 });
+  });
+
+  test('of a row that stands for all other names counts for them alone', () => {
+    const named = table({ fast: { 7: 1 }, other: { 7: 2 } }, [kind, age('step')]);
+    const own = [set('2026-05-01', 7, 9, 'other/7', 'F')];
+    expect(figureAt(named, on, ['fast', 8], own)?.value).toBe(1);
+    expect(figureAt(named, on, ['slow', 8], own)?.value).toBe(9);
+    expect(figureAt(named, on, ['slow', 3], own)).toBeUndefined();
+  });
+
+  test('from a rule file shows the published one beside it, and is itself outranked by an entry', () => {
+    const own = { ...figure([since('2026-02-01', 60)]), own: { published } };
+    const used60 = { ...used(60, '2026-02-01'), own: true, published: before };
+    expect(figureAt(own, on)).toEqual(used60);
+    expect(figureAt(own, on, [], [set('2026-05-01', 9, 9)])).toEqual({
       id: 'heat/floor',
       value: 9,
       unit: 'C',
       from: '2026-05-01',
       source: 'line 9',
       own: true,
+      published: before,
     });
-    expect(figureAt(published, on, [], set)).toMatchObject({ value: 8, source: 'line 8' });
+    expect(figureAt({ ...own, own: { published: null } }, on)).toEqual({
+      ...used(60, '2026-02-01'),
+      own: true,
+    });
   });
+});
+
+describe('what is set of a figure', () => {
+  const { units } = smallRulebook().book;
+  const steps = table({ 14: 65, 21: 50 }, [age('step')]);
+  const told = (more: Partial<OwnFigure>): OwnFigure => ({
+    figure: 'heat/floor',
+    quantity: { value: 10, unit: 'C' },
+    reason: null,
+    on: '2026-05-01',
+    line: 3,
+    ...more,
+  });
+
+  test('is in force from its day on, for its own figure, and for its own group', () => {
+    const own = [
+      told({ line: 1, on: '2026-05-20' }),
+      told({ line: 2, figure: 'heat/other' }),
+      told({ line: 3, group: 'reds' }),
+      told({ line: 4 }),
+    ];
+    const lines = (group: string | null): number[] =>
+      setCellsOf(figure([]), own, on, group, units).map(({ line }) => line);
+    expect([lines('reds'), lines('whites'), lines(null)]).toEqual([[4, 3], [4], [4]]);
+  });
+
+  test('keeps the unit it was given in, but for a cell, which takes that of its table', () => {
+    const [lone] = setCellsOf(figure([]), [told({})], on, null, units);
+    const [cell] = setCellsOf(steps, [told({ at: '21' })], on, null, units);
+    expect(lone).toEqual({ cell: '', value: 10, unit: 'C', on: '2026-05-01', line: 3 });
+    // 10 °C are 50 °F by the definition of the scale.
+    expect(cell).toEqual({ cell: '21', value: expect.closeTo(50, 9), unit: 'F', on: '2026-05-01', line: 3 });
+  });
+});
+
+test('the cells of a figure are named by the keys that lead to them, those of all its dated values', () => {
+  const two = figure(
+    [since('2026-01-01', { fast: { 7: 1, 14: 2 } }), since('2026-05-01', { fast: { 7: 3 }, slow: { 7: 4 } })],
+    [kind, age('step')],
+  );
+  expect(cellNamesOf(two)).toEqual(['fast/7', 'fast/14', 'slow/7']);
+  expect(cellNamesOf(figure([since('2026-01-01', 1)]))).toEqual([]);
 });
 
 describe('the keys of a table', () => {

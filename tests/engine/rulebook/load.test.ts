@@ -62,6 +62,8 @@ describe('a small rulebook', () => {
       givesWayTo: [],
       by: null,
       remind: null,
+      rightWhen: null,
+      ringWhen: null,
     });
     expect(book.figures['out/lowest-night']).toEqual({
       id: 'out/lowest-night',
@@ -80,8 +82,6 @@ describe('a small rulebook', () => {
       concerns: { fact: 'place', oneOf: ['brooder'] },
       days: 0,
       phrasings: ['can the reds go out'],
-      not: ['put the reds out'],
-      ideas: { outside: 2 },
       results: [
         { id: 'age', fact: 'age', total: null, unit: null },
         { id: 'first-day', fact: 'when', total: null, unit: null },
@@ -104,6 +104,7 @@ describe('a small rulebook', () => {
       tell: 'low of 48 tonight',
       shown: null,
       fixed: false,
+      supposedBy: [],
     });
     expect(book.units.list.map(({ id, offset }) => [id, offset])).toEqual([
       ['C', 0],

@@ -234,3 +234,40 @@ describe('two batches at the same time', () => {
     );
   });
 });
+
+describe('what was bought for one batch', () => {
+  const half = (name: string, line: number): Group =>
+    done({ name, line, boxed: 20, processed: [{ on: '2026-07-01', line, count: 20, dressed: 40 }] });
+  const groups = [half('whites', 1), half('reds', 2)];
+  const costs = (purchases: readonly Purchase[], fact: string) =>
+    ['whites', 'reds'].map((name) => money(state({ groups, purchases }), fact, name));
+
+  test('is borne by it alone, all else by both', () => {
+    const purchases = [
+      bought('2026-05-02', 'bedding', '20.00'),
+      bought('2026-05-02', 'bedding', '7.00', { group: 'reds' }),
+    ];
+    expect(costs(purchases, 'cost-bedding')).toEqual([10, 17]);
+    expect(costs(purchases, 'batch-paid')).toEqual([10, 17]);
+  });
+
+  test('of gear is borne over its seasons', () => {
+    const gear = [bought('2026-05-10', 'gear', '60.00', { group: 'reds' })];
+    expect(costs(gear, 'cost-gear')).toEqual([0, 12]);
+  });
+
+  test('of feed leaves the others the larger part of what was bought for all', () => {
+    const common = bought('2026-05-02', 'feed', '100.00', { bags: 5, mass: 113 });
+    const own = bought('2026-05-02', 'feed', '50.00', { bags: 2.5, mass: 56, group: 'reds' });
+    expect(costs([common], 'cost-feed')).toEqual([50, 50]);
+    const [whites, reds] = costs([common, own], 'cost-feed').map(Number);
+    expect(Number(whites) + Number(reds)).toBe(150);
+    expect(Number(whites)).toBeGreaterThan(60);
+    expect(Number(reds)).toBeLessThan(90);
+  });
+
+  test('goes with a batch of its name, whenever it was bought', () => {
+    const late = [bought('2026-07-09', 'feed', '40.00', { ...bag, group: 'reds' })];
+    expect(costs(late, 'batch-paid')).toEqual([0, 40]);
+  });
+});

@@ -40,9 +40,20 @@ describe('birds to freeze', () => {
 });
 
 describe('free room', () => {
-  test('as told', () => {
-    const settings = settingsOf({ freezer: 14 * cubicFoot, 'freezer-free': 7 * cubicFoot });
-    expect(worth(state({ settings }), 'freezer-free')).toBe(7 * cubicFoot);
+  test('as told, less the birds put in since, of 4.5 lb at 25 lb to the cubic foot', () => {
+    const told = (day: string) => ({
+      'freezer-free': [
+        { on: day, line: 9, what: 'freezer-free', value: 7 * cubicFoot, size: null, said: '7 ft3' },
+      ],
+    });
+    const free = (given: Partial<State>) => Number(worth(state(given), 'freezer-free')) / cubicFoot;
+    expect(free({ settings: told('2026-05-07') })).toBeCloseTo(7, 9);
+    expect(free({ settings: told('2026-05-06') })).toBeCloseTo(7 - (5 * 4.5) / 25, 6);
+    const eaten = [{ on, line: 10, count: 2, mass: null }];
+    expect(free({ settings: told('2026-05-06'), eaten })).toBeCloseTo(7 - (3 * 4.5) / 25, 6);
+    expect(free({ settings: told('2026-05-07'), eaten })).toBeCloseTo(7 + (2 * 4.5) / 25, 6);
+    const settings = { ...told('2026-05-07'), ...settingsOf({ freezer: 7 * cubicFoot }) };
+    expect(free({ settings, eaten })).toBe(7);
   });
 
   test('else the freezer less the birds on record in it, said aloud', () => {
@@ -81,8 +92,9 @@ describe('room needed', () => {
       Number(
         workOut(state(), undefined, [supposed('birds-to-freeze', birds)]).step('volume-needed', null).value,
       );
-    expect(room(fit)).toBeLessThanOrEqual(7 * cubicFoot);
-    expect(room(fit + 1)).toBeGreaterThan(7 * cubicFoot);
+    const free = Number(worth(state({ settings }), 'freezer-free'));
+    expect(room(fit)).toBeLessThanOrEqual(free);
+    expect(room(fit + 1)).toBeGreaterThan(free);
   });
 });
 

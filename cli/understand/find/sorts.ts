@@ -1,0 +1,105 @@
+/** Which values stand in a stretch of a line, by their sorts: what `takes` in rules/facts can ask for. */
+import { type Span, spansOf } from '../spans.ts';
+import type { Token } from '../tokens.ts';
+import type { Line } from './all.ts';
+import { findOften } from './often.ts';
+
+export interface Sorted {
+  /** A dimension, `money`, `age`, `number`, `share`, `times`, `often`, `size`, `long-side` or `short-side`. */
+  readonly sort: string;
+  readonly value: number;
+  readonly unit: string | null;
+  /** The stretch it stands in. */
+  readonly from: number;
+  readonly to: number;
+}
+
+const factors = new Map(
+  Object.entries({
+    double: 2,
+    doubled: 2,
+    doubles: 2,
+    triple: 3,
+    tripled: 3,
+    triples: 3,
+    halved: 1 / 2,
+    halves: 1 / 2,
+  }),
+);
+
+/** A rhythm is that of the pen's moves, unless the words are about something else that is done so often. */
+const othersDoneOften = new Set(
+  'feed fed feeding eat water watered watering weigh weighed weighing check count clean'.split(' '),
+);
+
+const oftenIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] => {
+  const inside = tokens.slice(from, to);
+  const often = inside.some((token) => othersDoneOften.has(token.word)) ? null : findOften(inside);
+  return often === null ? [] : [{ sort: 'often', value: often, unit: null, from, to }];
+};
+
+const timesIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] =>
+  tokens.slice(from, to).flatMap((token, n): Sorted[] => {
+    const value = factors.get(token.word);
+    return value === undefined
+      ? []
+      : [{ sort: 'times', value, unit: null, from: from + n, to: from + n + 1 }];
+  });
+
+const sortsOf = (span: Span, tokens: readonly Token[]): readonly Sorted[] => {
+  const { from, to } = span;
+  switch (span.kind) {
+    case 'money':
+      return [{ sort: 'money', value: span.cents / 100, unit: 'money', from, to }];
+    case 'age':
+      return [{ sort: 'age', value: span.days, unit: 'day', from, to }];
+    case 'number': {
+      // "half of them", "a third of the birds": a part of what there is.
+      const isPart = span.value > 0 && span.value < 1 && tokens[to]?.word === 'of';
+      return [{ sort: isPart ? 'share' : 'number', value: span.value, unit: null, from, to }];
+    }
+    case 'quantity': {
+      const own = [{ sort: span.dimension, value: span.value, unit: span.unit, from, to }];
+      const isAge = span.dimension === 'time' && span.unit !== 'h';
+      return isAge
+        ? [...own, { sort: 'age', value: span.value * (span.unit === 'week' ? 7 : 1), unit: 'day', from, to }]
+        : own;
+    }
+    case 'size': {
+      const { sides, unit } = span;
+      return [
+        { sort: 'size', value: sides[0] * sides[1], unit: unit === null ? null : `${unit}2`, from, to },
+        { sort: 'long-side', value: Math.max(...sides), unit, from, to },
+        { sort: 'short-side', value: Math.min(...sides), unit, from, to },
+      ];
+    }
+    default:
+      return [];
+  }
+};
+
+const rank = ['often', 'size', 'long-side', 'short-side', 'money', 'temperature', 'age'];
+const rankOf = ({ sort }: Sorted): number => {
+  const at = rank.indexOf(sort);
+  if (at >= 0) return at;
+  return sort === 'number' ? rank.length + 1 : rank.length;
+};
+
+/** The values in a stretch, the more telling sorts first; bare numbers last. */
+export const sortsIn = (line: Line, from: number, to: number): readonly Sorted[] => {
+  const spans = line.spans.filter((span) => from <= span.from && span.to <= to);
+  const numbers = spansOf(spans, 'number');
+  const isMeasured = (span: Span): boolean =>
+    span.kind === 'number' &&
+    spans.some(
+      (other) => other !== span && other.kind !== 'term' && other.from <= span.from && span.to <= other.to,
+    );
+  const found = [
+    ...oftenIn(line.tokens, from, to),
+    ...timesIn(line.tokens, from, to),
+    ...spans.filter((span) => !isMeasured(span)).flatMap((span) => sortsOf(span, line.tokens)),
+  ];
+  return numbers.length === 0 && found.length === 0
+    ? []
+    : found.sort((one, other) => rankOf(one) - rankOf(other));
+};

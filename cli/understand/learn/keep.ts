@@ -1,0 +1,20 @@
+/** What was learned as the contents of three files, and back. */
+import type { Learned } from '../lexicon.ts';
+import { fromBytes, toBytes } from './pack.ts';
+
+/** File name → contents. */
+export type Kept = Readonly<Record<'learned.json' | 'words.bin' | 'letters.bin', Uint8Array>>;
+
+/** The files of what was learned. */
+export const toFiles = ({ index, vocabulary, words, letters }: Learned): Kept => ({
+  'learned.json': new TextEncoder().encode(JSON.stringify({ index, vocabulary })),
+  'words.bin': toBytes(words),
+  'letters.bin': toBytes(letters),
+});
+
+/** Reads what `toFiles` made; `read` gives the contents of a file by its name. */
+export const fromFiles = (read: (name: keyof Kept) => Uint8Array): Learned => ({
+  ...JSON.parse(new TextDecoder().decode(read('learned.json'))),
+  words: fromBytes(read('words.bin')),
+  letters: fromBytes(read('letters.bin')),
+});

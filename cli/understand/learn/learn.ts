@@ -1,0 +1,128 @@
+/** Learning what the words of the trade speak for: from the phrasings of the rule files and from labelled lines. */
+import type { Rulebook } from '../../../engine/types.ts';
+import { findAll, type Grounds } from '../find/all.ts';
+import { nameBirds } from '../find/group.ts';
+import { unitWords } from '../find/quantity.ts';
+import { classIn, type Learned, slipsOf, topicsOf } from '../lexicon.ts';
+import { indexPhrases } from '../phrase-index.ts';
+import type { TermSpan } from '../spans.ts';
+import { mendSlips } from '../spelling.ts';
+import { tokenise } from '../tokens.ts';
+import { type Cues, cuesOf } from './cues.ts';
+import { pack, type Weights } from './pack.ts';
+import { hazardTopic, outside, type Spoken, sameAgain, wantedIn } from './spoken.ts';
+import { type Training, train } from './train.ts';
+
+interface Lesson {
+  readonly words: string;
+  readonly topics: readonly string[];
+}
+
+/** The phrasings in the rule files, each with the topic that it asks or tells. */
+const phrasingsOf = (book: Rulebook): readonly Lesson[] =>
+  topicsOf(book).flatMap(({ id }) => {
+    const part = book.questions[id] ?? book.records[id.slice('tell:'.length)];
+    const { example = '', phrasings = [] } = part ?? {};
+    return [example, ...phrasings].map((words) => ({ words, topics: [id] }));
+  });
+
+const allPhrases = (book: Rulebook): readonly { words: string; list: TermSpan['list']; id: string }[] => {
+  const { ideas, causes, signs, settings } = book.words;
+  const listed = (list: TermSpan['list'], entries: readonly (readonly [string, readonly string[]])[]) =>
+    entries.flatMap(([id, words]) => words.map((each) => ({ words: each, list, id })));
+  return [
+    ...listed('idea', Object.entries(ideas)),
+    ...listed(
+      'cause',
+      Object.entries(causes).map(([id, cause]) => [id, cause.words] as const),
+    ),
+    ...listed(
+      'sign',
+      Object.entries(signs).map(([id, sign]) => [id, sign.words] as const),
+    ),
+    ...listed(
+      'setting',
+      Object.entries(settings).map(([id, setting]) => [id, setting.words] as const),
+    ),
+  ];
+};
+
+/** How the two models are trained; set by leaving one voice after the other out. */
+const training: Readonly<Record<'words' | 'letters', Training>> = {
+  words: { rounds: 20, rate: 0.15, dropped: 0.5, pull: 1e-4 },
+  letters: { rounds: 15, rate: 0.1, dropped: 0.7, pull: 1e-4 },
+};
+
+/** The birds that the labelled lines speak of. */
+const spokenOf: Grounds['groups'] = [
+  { name: 'whites', kind: 'fast', place: 'pen', hatched: '2026-04-07', alive: 48 },
+  { name: 'reds', kind: 'slow', place: 'brooder', hatched: '2026-04-21', alive: 30 },
+];
+const spokenOn = '2026-05-14';
+
+/** The words that slips are mended towards: those of the rule files, and any that three voices or more use. */
+const fewestVoices = 3;
+const vocabularyOf = (
+  phrases: readonly string[],
+  voices: readonly (readonly Spoken[])[],
+): readonly string[] => {
+  const wordsOf = (lines: readonly string[]): ReadonlySet<string> =>
+    new Set(lines.flatMap((line) => tokenise(line).map((token) => token.word)));
+  const counts = new Map<string, number>();
+  for (const voice of voices) {
+    for (const word of wordsOf(voice.map((each) => each.text))) counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  const common = [...counts].flatMap(([word, count]) => (count >= fewestVoices ? [word] : []));
+  return [...new Set([...wordsOf(phrases), ...common])];
+};
+
+/**
+ * Learns from a rulebook's phrasings and from labelled lines, one list a voice. Takes some ten seconds: a build does it
+ * once. The same lines give the same weights.
+ */
+export const learn = (book: Rulebook, voices: readonly (readonly Spoken[])[]): Learned => {
+  const phrasings = phrasingsOf(book);
+  const phrases = allPhrases(book);
+  const index = indexPhrases(phrases);
+  const units = unitWords(book.units);
+  const namings = nameBirds(spokenOf, book.words.kinds);
+  const vocabulary = vocabularyOf(
+    [
+      ...phrases.map((each) => each.words),
+      ...phrasings.map((each) => each.words),
+      ...units.keys(),
+      ...Object.values(book.words.kinds).flat(),
+    ],
+    voices,
+  );
+  const slips = slipsOf(vocabulary);
+  const grounds: Grounds = { today: spokenOn, system: 'us', groups: spokenOf, namings, units, index };
+  const names = spokenOf.map((group) => group.name);
+  const read = (words: string): Cues =>
+    cuesOf(findAll(mendSlips(tokenise(words), { ...slips, names }), grounds), classIn(book));
+  const known = new Set([
+    ...topicsOf(book).map((topic) => topic.id),
+    outside,
+    sameAgain,
+    ...Object.keys(book.words.hazards).map(hazardTopic),
+  ]);
+  const spoken = voices.flatMap((voice): Lesson[] => {
+    const wanted = wantedIn(voice);
+    return voice.map(({ text }, at) => ({
+      words: text,
+      topics: (wanted[at] ?? []).filter((topic) => known.has(topic)),
+    }));
+  });
+  // What the rule files say themselves counts twice.
+  const lessons = [...phrasings, ...phrasings, ...spoken]
+    .filter(({ topics }) => topics.length > 0)
+    .map(({ words, topics }) => ({ cues: read(words), topics }));
+  const modelBy = (view: keyof Cues): Weights =>
+    pack(
+      train(
+        lessons.map(({ cues, topics }) => ({ features: cues[view].map((cue) => cue.id), topics })),
+        training[view],
+      ),
+    );
+  return { index: [...index], vocabulary, words: modelBy('words'), letters: modelBy('letters') };
+};

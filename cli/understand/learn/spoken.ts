@@ -1,0 +1,42 @@
+/** Labelled lines as keepers speak them: `rules/voices/*.jsonl`, one JSON object a line, one file a voice. */
+
+/** A line and what it means. `topic` is a question's id, `tell:` and an entry kind, or `none` for what lies outside. */
+export interface Spoken {
+  readonly text: string;
+  readonly topic: string;
+  /** Other topics that are a fair reading. */
+  readonly also: readonly string[];
+  /** The earlier line of the same voice that it follows up on. */
+  readonly after: string | null;
+  /** The danger that a line outside speaks of: an id of `hazards` in `rules/words.yaml`. */
+  readonly hazard: string | null;
+}
+
+/** The topic of a line that nothing here answers. */
+export const outside = 'none';
+/** What a line is taken for that asks on about what was asked before. */
+export const sameAgain = 'same';
+
+/** What a line outside that speaks of a danger is taken for. */
+export const hazardTopic = (hazard: string): string => `${outside}:${hazard}`;
+
+/** Reads the lines of one voice. @throws on a line that is no JSON, which is a fault of the file */
+export const readSpoken = (text: string): readonly Spoken[] =>
+  text
+    .split('\n')
+    .filter((line) => line.trim() !== '')
+    .map((line) => {
+      const { text: said, topic, also = [], after = null, hazard = null } = JSON.parse(line);
+      return { text: said, topic, also, after, hazard };
+    });
+
+/** The topics to learn for each line of one voice: `same` where it goes on with the topic of the line before it. */
+export const wantedIn = (voice: readonly Spoken[]): readonly (readonly string[])[] => {
+  const topics = new Map(voice.map((each) => [each.text, each.topic]));
+  return voice.map(({ topic, also, after, hazard }) => {
+    if (topic === outside && hazard !== null) return [hazardTopic(hazard), ...also];
+    if (after === null) return [topic, ...also];
+    const before = topics.get(after);
+    return before === undefined ? [] : [before === topic ? sameAgain : topic, ...also];
+  });
+};

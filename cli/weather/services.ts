@@ -1,0 +1,46 @@
+/** Which forecast services there are: the only place that names their hosts, with their terms and how they are to be named. */
+
+/** A forecast service as its public documents describe it. */
+export interface ForecastSource {
+  /** As it stands in the ledger. */
+  readonly id: 'us' | 'world';
+  readonly name: string;
+  readonly base: string;
+  /** Shown wherever its forecast is shown in full. */
+  readonly attribution: string;
+  /** What it asks of those who use it, in a few words. */
+  readonly terms: string;
+  /** Boxes of south, west, north, east in degrees, within which it may have a forecast; none for the whole world. */
+  readonly covers: readonly (readonly [number, number, number, number])[];
+}
+
+/** Its documents call it open data, free for any purpose, and ask for a user agent and a reasonable number of requests. */
+export const us: ForecastSource = {
+  id: 'us',
+  name: 'the National Weather Service of the United States',
+  base: 'https://api.weather.gov',
+  attribution:
+    'Forecast of the U.S. National Weather Service, https://www.weather.gov; its hours are gathered into days here.',
+  terms: 'open data, free for any use',
+  // Roughly the 48 states, Alaska, Hawaii, and Puerto Rico with the Virgin Islands; what lies beyond a border it turns down itself.
+  covers: [
+    [24, -125.5, 49.6, -66.5],
+    [51, -180, 71.7, -129.5],
+    [18.5, -161, 22.7, -154.5],
+    [17.5, -67.5, 18.7, -64.3],
+  ],
+};
+
+/** Its licence page offers the data under CC BY 4.0 and asks for a link and for word of changes; it needs no key. */
+export const world: ForecastSource = {
+  id: 'world',
+  name: 'Open-Meteo',
+  base: 'https://api.open-meteo.com',
+  attribution:
+    'Weather data by Open-Meteo.com, https://open-meteo.com, under CC BY 4.0, https://creativecommons.org/licenses/by/4.0/; its hours are gathered into days here.',
+  terms: 'free for non-commercial use, under CC BY 4.0',
+  covers: [],
+};
+
+/** All services, by what the ledger calls them. */
+export const sources: readonly ForecastSource[] = [us, world];

@@ -1,0 +1,53 @@
+/** Everything that came between two moments and could have made a difference, in the order in which it is tried. */
+import type { Day } from '../day.ts';
+import { inForce } from '../rulebook/figures.ts';
+import type { Cause, Entry, Moment, Rulebook } from '../types.ts';
+
+/** Two moments, the earlier with the hash of the rules that held then. */
+export interface Between {
+  readonly earlier: Moment;
+  readonly later: Moment;
+  /** Hash of the rules of then. */
+  readonly rules: string;
+  readonly book: Rulebook;
+  /** Entries believed now and not then, in file order. */
+  readonly entries: readonly Entry[];
+}
+
+const lineOf = (entry: Entry): number | null =>
+  typeof entry.fields.line === 'number' ? entry.fields.line : null;
+
+const howOf = (entry: Entry): Extract<Cause, { kind: 'entry' }>['how'] => {
+  if (entry.kind === 'undo') return 'undone';
+  if (entry.kind === 'correct') return 'corrected';
+  if (entry.kind === 'figure') return 'own-figure';
+  const isAhead = entry.written !== null && entry.written.slice(0, 10) < entry.on;
+  return entry.kind === 'weather' && (isAhead || entry.fields.forecast === true) ? 'forecast' : 'told';
+};
+
+const causeOf = (entry: Entry): Cause => ({
+  kind: 'entry',
+  line: entry.line,
+  entry: entry.kind,
+  on: entry.on,
+  how: howOf(entry),
+  of: lineOf(entry),
+});
+
+/** Figures of which another dated value is in force on the later day. */
+const figuresBetween = ({ figures }: Rulebook, from: Day, to: Day): Cause[] =>
+  Object.values(figures).flatMap((figure): Cause[] => {
+    const [old, now] = [inForce(figure, from), inForce(figure, to)];
+    return old === now ? [] : [{ kind: 'figure', figure: figure.id, from: now.from }];
+  });
+
+/**
+ * The possible causes: entries first, the latest of them before all others since it is what tipped the scales, corrections
+ * and what was taken back among them; then figures, rules, and that days went by.
+ */
+export const candidatesBetween = ({ earlier, later, rules, book, entries }: Between): readonly Cause[] => [
+  ...entries.map(causeOf).reverse(),
+  ...figuresBetween(book, earlier.on, later.on),
+  ...(rules === book.hash ? [] : [{ kind: 'rules', from: rules, to: book.hash } as const]),
+  ...(earlier.on === later.on ? [] : [{ kind: 'days', from: earlier.on, to: later.on } as const]),
+];

@@ -1,0 +1,93 @@
+/** What birds that are only planned come to: their feed up to processing, beside what is paid already. */
+import { defineFact } from '../define.ts';
+import { bagsFor } from '../feed/bags.ts';
+import { liveWanted } from '../planning/kind-ready.ts';
+import { sumMoney, timesMoney } from '../sums/exact-money.ts';
+
+export const plannedFacts = [
+  defineFact({
+    id: 'only-planned',
+    unit: null,
+    per: 'flock',
+    compute: (read) => (read.state.groups.length === 0 ? 'yes' : 'no'),
+  }),
+  defineFact({
+    id: 'chicks-bought',
+    unit: 'bird',
+    per: 'flock',
+    compute: (read) => {
+      const bought = read.state.purchases.filter(({ what, count }) => what === 'chicks' && count !== null);
+      read.from(...bought);
+      return bought.reduce((sum, { count }) => sum + (count ?? 0), 0);
+    },
+  }),
+  defineFact({
+    id: 'planned-chicks',
+    unit: 'bird',
+    per: 'flock',
+    needs: ['chicks-bought'],
+    wants: ['order'],
+    compute: (read) => {
+      const bought = read.number('chicks-bought');
+      return bought > 0 ? bought : read.maybe('order');
+    },
+  }),
+  defineFact({
+    id: 'planned-birds',
+    unit: 'bird',
+    per: 'flock',
+    needs: ['chicks-bought', 'order-loss'],
+    wants: ['birds-wanted'],
+    compute: (read) => {
+      const bought = read.number('chicks-bought');
+      return bought > 0 ? Math.floor(bought * (1 - read.number('order-loss'))) : read.maybe('birds-wanted');
+    },
+  }),
+  defineFact({
+    id: 'planned-feed',
+    unit: 'kg',
+    per: 'flock',
+    needs: ['planned-chicks', 'order-kind', 'wanted-carcass'],
+    figures: ['process/dressing', 'feed/conversion-usual'],
+    compute: (read) => {
+      const kind = read.text('order-kind');
+      // Those that are lost are counted as eating to the end: it is on the safe side.
+      return (
+        read.number('planned-chicks') * liveWanted(read, kind) * read.figure('feed/conversion-usual', [kind])
+      );
+    },
+  }),
+  defineFact({
+    id: 'planned-bags',
+    unit: 'bag',
+    per: 'flock',
+    needs: ['planned-feed', 'bag-mass'],
+    wants: ['feed-left'],
+    compute: (read) =>
+      bagsFor(read.number('planned-feed') - Number(read.maybe('feed-left') ?? 0), read.number('bag-mass')),
+  }),
+  defineFact({
+    id: 'planned-feed-cost',
+    unit: 'money',
+    per: 'flock',
+    needs: ['planned-bags', 'bag-price'],
+    compute: (read) => timesMoney(read.number('bag-price'), read.number('planned-bags')),
+  }),
+  defineFact({
+    id: 'planned-cost',
+    unit: 'money',
+    per: 'flock',
+    needs: ['planned-feed-cost', 'spent'],
+    compute: (read) => sumMoney([read.number('planned-feed-cost'), read.number('spent')]),
+  }),
+  defineFact({
+    id: 'planned-per-bird',
+    unit: 'money',
+    per: 'flock',
+    needs: ['planned-cost', 'planned-birds'],
+    compute: (read) =>
+      read.number('planned-birds') > 0
+        ? timesMoney(read.number('planned-cost'), 1 / read.number('planned-birds'))
+        : undefined,
+  }),
+];
