@@ -55,6 +55,6 @@ export const rankWithBefore = (
     matches,
     outside: ranking.outside * rest,
     same: 0,
-    follows: same > own.score * rest ? taken : null,
+    follows: formed !== null || same > own.score * rest ? taken : null,
   };
 };

@@ -31,7 +31,7 @@ const leaningOn = [
   'must have',
 ];
 
-const bounds = { strong: 0.25, lead: 0.1, clauses: 8 };
+const bounds = { strong: 0.5, lead: 0.15, clauses: 8 };
 
 /** A number, a weight or a volume; a temperature by itself still tells the weather. */
 const isAmount = (span: Span): boolean =>

@@ -1,7 +1,6 @@
 /** What birds that are only planned come to: their feed up to processing, beside what is paid already. */
 import { defineFact } from '../define.ts';
 import { bagsFor } from '../feed/bags.ts';
-import { liveWanted } from '../planning/kind-ready.ts';
 import { sumMoney, timesMoney } from '../sums/exact-money.ts';
 
 export const plannedFacts = [
@@ -25,9 +24,10 @@ export const plannedFacts = [
     id: 'planned-chicks',
     unit: 'bird',
     per: 'flock',
-    needs: ['chicks-bought'],
+    needs: ['only-planned', 'chicks-bought'],
     wants: ['order'],
     compute: (read) => {
+      if (read.text('only-planned') === 'no') return undefined;
       const bought = read.number('chicks-bought');
       return bought > 0 ? bought : read.maybe('order');
     },
@@ -36,25 +36,30 @@ export const plannedFacts = [
     id: 'planned-birds',
     unit: 'bird',
     per: 'flock',
-    needs: ['chicks-bought', 'order-loss'],
-    wants: ['birds-wanted'],
+    needs: ['only-planned', 'chicks-bought'],
+    // Nothing is taken for granted of birds to come while there are birds.
+    wants: ['birds-wanted', 'order-loss'],
     compute: (read) => {
+      if (read.text('only-planned') === 'no') return undefined;
       const bought = read.number('chicks-bought');
-      return bought > 0 ? Math.floor(bought * (1 - read.number('order-loss'))) : read.maybe('birds-wanted');
+      const lost = Number(read.maybe('order-loss') ?? 0);
+      return bought > 0 ? Math.floor(bought * (1 - lost)) : read.maybe('birds-wanted');
     },
   }),
   defineFact({
     id: 'planned-feed',
     unit: 'kg',
     per: 'flock',
-    needs: ['planned-chicks', 'order-kind', 'wanted-carcass'],
+    needs: ['planned-chicks'],
+    wants: ['order-kind', 'wanted-carcass'],
     figures: ['process/dressing', 'feed/conversion-usual'],
     compute: (read) => {
-      const kind = read.text('order-kind');
+      const kind = read.maybe('order-kind');
+      const carcass = read.maybe('wanted-carcass');
+      if (typeof kind !== 'string' || typeof carcass !== 'number') return undefined;
+      const live = carcass / read.figure('process/dressing', [kind]);
       // Those that are lost are counted as eating to the end: it is on the safe side.
-      return (
-        read.number('planned-chicks') * liveWanted(read, kind) * read.figure('feed/conversion-usual', [kind])
-      );
+      return read.number('planned-chicks') * live * read.figure('feed/conversion-usual', [kind]);
     },
   }),
   defineFact({

@@ -5,6 +5,7 @@ import { inFileOrder } from '../finding.ts';
 import { foldTo } from '../fold.ts';
 import type { Book, Measure } from '../ledger.ts';
 import { readLedgerText } from '../read.ts';
+import { aSecondLater } from './second-later.ts';
 
 /** An entry to be written: `kind`, `on`, the fields of its kind as they stand in the file, and `by` and `written` where known. */
 export type NewEntry = Readonly<Record<string, unknown>> & { readonly kind: string; readonly on: string };
@@ -21,6 +22,22 @@ export interface Tried {
 /** The line an entry becomes: what happened and when first, who wrote it and when last. Never holds a line end. */
 export const lineOf = ({ kind, on, by, written, ...fields }: NewEntry): string =>
   JSON.stringify({ kind, on, ...fields, by, written });
+
+/** The lines of entries: the same thing told twice within a second is two things, so the second is stamped a second later. */
+const distinctLines = (text: string, entries: readonly NewEntry[]): readonly string[] => {
+  const taken = new Set(text.split('\n'));
+  return entries.map((entry) => {
+    let each = entry;
+    while (taken.has(lineOf(each)) && typeof each.written === 'string') {
+      const written = aSecondLater(each.written);
+      if (written === null) break;
+      each = { ...each, written };
+    }
+    const line = lineOf(each);
+    taken.add(line);
+    return line;
+  });
+};
 
 const problemsOf = (file: string, text: string, book: Book, measure: Measure): readonly Problem[] => {
   const ledger = readLedgerText(file, text, book);
@@ -42,7 +59,7 @@ export const tryAppend = (
   measure: Measure,
 ): Tried => {
   const before = endLine(text);
-  const lines = entries.map(lineOf);
+  const lines = distinctLines(before, entries);
   const after = problemsOf(file, `${before}${lines.join('\n')}\n`, book, measure);
   const first = before.split('\n').length;
   if (after.length === 0) return { lines, first, problems: [] };

@@ -28,6 +28,16 @@ describe('tryAppend', () => {
     expect(both.problems.map(({ code, at }) => [code, at.line])).toEqual([['more-than-alive', 3]]);
   });
 
+  it('stamps the same thing told twice within a second a second later, so that neither passes for a copy', () => {
+    const told = { ...loss, count: 1, written: '2026-05-02T07:12:59-04:00' };
+    const { lines, problems } = tryOn(textOf(whites, told), told, told);
+    expect(lines.map((line) => JSON.parse(line).written)).toEqual([
+      '2026-05-02T07:13:00-04:00',
+      '2026-05-02T07:13:01-04:00',
+    ]);
+    expect(problems).toEqual([]);
+  });
+
   it('tells only the problems that come with the new lines', () => {
     const old = textOf(whites, '{"kind":"lost"}', { ...loss, group: 'browns' });
     expect(tryOn(old, loss).problems).toEqual([]);
