@@ -1,5 +1,9 @@
-/** Prints how well labelled lines are understood: `npx tsx tests/measure-understanding.ts FILE.jsonl... [--lines] [--topic ID]`. */
-import { readFileSync } from 'node:fs';
+/**
+ * Prints how well labelled lines are understood: `npm run understanding -- FILE.jsonl... [--lines] [--topic ID]`. Without files: the
+ * voices set aside, of which no line is shown.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { readRules } from './helpers/read-rules.ts';
 import { placeFor } from './understanding/place.ts';
@@ -37,7 +41,10 @@ const lineReport = ({ line, heard, outcome }: Scored): string => {
   return `${outcome.padEnd(6)} ${line.topic.padEnd(14)} | ${line.text} | ${tops === '' ? `near ${heard.nearest.join(', ')}` : tops}`;
 };
 
-for (const path of positionals) {
+const aside = fileURLToPath(new URL('./understanding/aside/', import.meta.url));
+const paths = positionals.length > 0 ? positionals : readdirSync(aside).map((file) => `${aside}${file}`);
+
+for (const path of paths) {
   const all = scoreLines(readLabelled(readFileSync(path, 'utf8')), placeFor(readRules()));
   const scored = values.topic === undefined ? all : all.filter((each) => each.line.topic === values.topic);
   const askable = scored.filter((each) => each.askable);
@@ -61,7 +68,7 @@ for (const path of positionals) {
       ),
     ),
     ...confusions(scored),
-    ...(values.lines
+    ...(values.lines && positionals.length > 0
       ? scored
           .filter((each) => (each.askable ? each.outcome !== 'right' : each.outcome !== 'away'))
           .map(lineReport)
