@@ -25,9 +25,13 @@ const parse = (args: readonly string[], command: Command | null) => {
   return parseArgs({ args: withMinus(args), options, allowPositionals: true, strict: true });
 };
 
+/** A calendar ends its rows by CR and LF, so a CR at the very end is none to clean away. */
+const cleanRow = (row: string): string =>
+  row.endsWith('\r') ? `${clean(row.slice(0, -1))}\r` : clean(row);
+
 /** Rows as they go out. Most are clean already; what a command repeats of its arguments and paths is made so here. */
 const asText = (lines: readonly string[]): string =>
-  lines.map((line) => `${line.split('\n').map(clean).join('\n')}\n`).join('');
+  lines.map((line) => `${line.split('\n').map(cleanRow).join('\n')}\n`).join('');
 
 const chat = async (
   given: Parameters<typeof import('./commands/chat.ts').openChat>[0],

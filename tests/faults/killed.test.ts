@@ -51,7 +51,9 @@ test(
       const last = desk.write('Ben', 0, 1);
       expect(await last.ended).toBe(0);
       expect(readNotes(desk.path).notes).toEqual([...stands, 'Ben 0']);
-      expect(readdirSync(desk.folder).sort()).toEqual(['flock.jsonl', 'writer.mjs']);
+      // One killed while it asks for the lock leaves its own request behind, which is in nobody's way.
+      const left = readdirSync(desk.folder).filter((name) => !/^flock\.jsonl\.lock\.\d+\./.test(name));
+      expect(left.sort()).toEqual(['flock.jsonl', 'writer.mjs']);
     } finally {
       desk.close();
     }
