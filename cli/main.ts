@@ -26,8 +26,7 @@ const parse = (args: readonly string[], command: Command | null) => {
 };
 
 /** A calendar ends its rows by CR and LF, so a CR at the very end is none to clean away. */
-const cleanRow = (row: string): string =>
-  row.endsWith('\r') ? `${clean(row.slice(0, -1))}\r` : clean(row);
+const cleanRow = (row: string): string => (row.endsWith('\r') ? `${clean(row.slice(0, -1))}\r` : clean(row));
 
 /** Rows as they go out. Most are clean already; what a command repeats of its arguments and paths is made so here. */
 const asText = (lines: readonly string[]): string =>
