@@ -5,7 +5,7 @@ import type { Match, Ranking } from './match.ts';
  * Set by leaving one voice after the other out: higher asks back more often and is wrong less often. Nothing is offered that is
  * far less likely than the best.
  */
-export const bounds = { sure: 0.55, away: 0.4, choice: 0.03, choices: 3, hazard: 0.1 };
+const bounds = { sure: 0.55, away: 0.4, choice: 0.03, choices: 3, hazard: 0.1 };
 
 export interface Decision {
   readonly taken: readonly Match[];

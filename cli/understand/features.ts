@@ -13,7 +13,7 @@ const nameOf = (span: Exclude<Span, TermSpan>): string =>
   span.kind === 'quantity' ? `<${span.dimension}>` : `<${span.kind}>`;
 
 /** The idea that a term carries; causes and signs count by themselves and by their class. */
-export const ideasOf = (span: TermSpan, classOf: (span: TermSpan) => string | null): readonly string[] => {
+const ideasOf = (span: TermSpan, classOf: (span: TermSpan) => string | null): readonly string[] => {
   if (span.list === 'idea') return [span.id];
   const group = classOf(span);
   return group === null ? [span.list] : [span.list, `${span.list}-${group}`];

@@ -6,7 +6,7 @@ import { inOrder, type Match, type Ranking } from './match.ts';
 import type { About } from './types.ts';
 
 /** How far the form of a follow-up raises the odds that a line is one. */
-export const followed = 0.6;
+const followed = 0.6;
 
 const share = (odds: number): number => 1 / (1 + Math.exp(-odds));
 const oddsOf = (chance: number): number => Math.log(chance / (1 - chance));

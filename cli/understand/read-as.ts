@@ -1,7 +1,6 @@
 /** A line heard as one of the keeper's own phrasings of a question: nothing is learned from those, they are looked for as they stand. */
-import { findAll } from './find/all.ts';
-import { nameBirds } from './find/group.ts';
-import { type Lexicon, readTokens } from './lexicon.ts';
+import { finderFor } from './finder.ts';
+import type { Lexicon } from './lexicon.ts';
 import { findTerms, indexPhrases, isSmall } from './phrase-index.ts';
 import { readQuestion } from './read.ts';
 import type { About, Heard } from './types.ts';
@@ -18,15 +17,7 @@ export const readAsOwn = (words: string, about: About, lexicon: Lexicon): Heard 
     own.map((phrase) => ({ words: phrase, list: 'idea' as const, id })),
   );
   if (phrases.length === 0) return null;
-  const names = about.groups.flatMap((group) => group.name.toLowerCase().split(/\s+/));
-  const line = findAll(readTokens(words, lexicon, names), {
-    today: about.today,
-    system: about.system,
-    groups: about.groups,
-    namings: nameBirds(about.groups, about.book.words.kinds),
-    units: lexicon.units,
-    index: lexicon.index,
-  });
+  const line = finderFor(about, lexicon)(words);
   const isName = (at: number): boolean =>
     line.spans.some((span) => span.kind === 'group' && span.from <= at && at < span.to);
   const found = findTerms(indexPhrases(phrases), line.tokens, isName).toSorted(

@@ -1,10 +1,10 @@
 /** What a line of plain words asks or tells: tokens, finds, form, matches, then readings, or a question back. */
 import { completeDraft } from './complete.ts';
 import { decide } from './decide.ts';
-import { findAll, type Grounds, type Line } from './find/all.ts';
-import { nameBirds } from './find/group.ts';
+import type { Line } from './find/all.ts';
+import { finderFor } from './finder.ts';
 import { weighForm } from './form.ts';
-import { type Lexicon, readTokens } from './lexicon.ts';
+import type { Lexicon } from './lexicon.ts';
 import { matchTopics } from './match.ts';
 import { mentionsIn } from './mentions.ts';
 import { rankWithBefore } from './rank.ts';
@@ -16,15 +16,6 @@ import type { About, Heard, Reading } from './types.ts';
 
 /** A line asked more plainly than this does not answer the field that was asked for. */
 const plainlyAsked = 1;
-
-const groundsOf = (about: About, lexicon: Lexicon): Grounds => ({
-  today: about.today,
-  system: about.system,
-  groups: about.groups,
-  namings: nameBirds(about.groups, about.book.words.kinds),
-  units: lexicon.units,
-  index: lexicon.index,
-});
 
 const outside = (words: string, nearest: readonly string[]): Heard => ({
   words,
@@ -62,9 +53,7 @@ const isPlainlySeveral = (several: readonly ToldDraft[] | null): boolean =>
  * Understands one line. Pure: the same words about the same things are always heard alike, and nothing is thrown.
  */
 export const understand = (words: string, about: About, lexicon: Lexicon): Heard => {
-  const grounds = groundsOf(about, lexicon);
-  const names = about.groups.flatMap((group) => group.name.toLowerCase().split(/\s+/));
-  const find = (text: string): Line => findAll(readTokens(text, lexicon, names), grounds);
+  const find = finderFor(about, lexicon);
   const line = find(words);
   if (line.tokens.every((token) => token.isMark)) return outside(words, []);
   const { follows, ...ranking } = rankWithBefore(matchTopics(words, line, lexicon), line, about, lexicon);

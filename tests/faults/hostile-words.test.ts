@@ -12,6 +12,7 @@ import { nothingYet } from '../../cli/talk/reply.ts';
 import { turn } from '../../cli/talk/turn.ts';
 import { shipped } from '../helpers/flock-of.ts';
 import { lexiconFor } from '../helpers/learned.ts';
+import { whites } from '../helpers/ledger-of.ts';
 import { isFull, often, patience, tell } from './extent.ts';
 import { rawText, sentenceOf, slowest } from './hostile.ts';
 
@@ -34,17 +35,7 @@ const openNew = async (name: string) => {
     now: `${today}T07:00:00+00:00`,
     by: 'Ada',
   });
-  await flock.record([
-    {
-      kind: 'arrive',
-      on: '2026-04-09',
-      group: 'whites',
-      count: 52,
-      dead: 1,
-      bird: 'fast',
-      hatched: '2026-04-07',
-    },
-  ]);
+  await flock.record([whites]);
   return { flock, path };
 };
 

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { clean } from '../../cli/say/clean.ts';
+import { whites } from '../helpers/ledger-of.ts';
 import { penside } from '../helpers/program.ts';
 import { tell } from './extent.ts';
 import { unseen } from './hostile.ts';
@@ -17,15 +18,7 @@ beforeEach(() => {
   file = join(folder, 'flock.jsonl');
   const group = `whi${evil}tes`;
   const lines = [
-    {
-      kind: 'arrive',
-      on: '2026-04-09',
-      group: 'whites',
-      count: 52,
-      dead: 1,
-      bird: 'fast',
-      hatched: '2026-04-07',
-    },
+    whites,
     { kind: 'loss', on: '2026-04-10', group, count: 1 },
     { kind: `lo${evil}ss`, on: '2026-04-11', [evil]: evil },
     { kind: 'note', on: '2026-04-12', words: 'pen\u00admoved\u200b \u2060today' },

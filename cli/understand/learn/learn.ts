@@ -10,7 +10,7 @@ import { mendSlips } from '../spelling.ts';
 import { tokenise } from '../tokens.ts';
 import { type Cues, cuesOf } from './cues.ts';
 import { pack, type Weights } from './pack.ts';
-import { hazardTopic, outside, type Spoken, sameAgain, wantedIn } from './spoken.ts';
+import { hazardTopic, outside, type Spoken, sameAgain, spokenAt, wantedIn } from './spoken.ts';
 import { type Training, train } from './train.ts';
 
 interface Lesson {
@@ -53,13 +53,6 @@ const training: Readonly<Record<'words' | 'letters', Training>> = {
   letters: { rounds: 15, rate: 0.1, dropped: 0.7, pull: 1e-4 },
 };
 
-/** The birds that the labelled lines speak of. */
-const spokenOf: Grounds['groups'] = [
-  { name: 'whites', kind: 'fast', place: 'pen', hatched: '2026-04-07', alive: 48 },
-  { name: 'reds', kind: 'slow', place: 'brooder', hatched: '2026-04-21', alive: 30 },
-];
-const spokenOn = '2026-05-14';
-
 /** The words that slips are mended towards: those of the rule files, and any that three voices or more use. */
 const fewestVoices = 3;
 const vocabularyOf = (
@@ -85,7 +78,6 @@ export const learn = (book: Rulebook, voices: readonly (readonly Spoken[])[]): L
   const phrases = allPhrases(book);
   const index = indexPhrases(phrases);
   const units = unitWords(book.units);
-  const namings = nameBirds(spokenOf, book.words.kinds);
   const vocabulary = vocabularyOf(
     [
       ...phrases.map((each) => each.words),
@@ -96,8 +88,13 @@ export const learn = (book: Rulebook, voices: readonly (readonly Spoken[])[]): L
     voices,
   );
   const slips = slipsOf(vocabulary);
-  const grounds: Grounds = { today: spokenOn, system: 'us', groups: spokenOf, namings, units, index };
-  const names = spokenOf.map((group) => group.name);
+  const grounds: Grounds = {
+    ...spokenAt,
+    namings: nameBirds(spokenAt.groups, book.words.kinds),
+    units,
+    index,
+  };
+  const names = spokenAt.groups.map((group) => group.name);
   const read = (words: string): Cues =>
     cuesOf(findAll(mendSlips(tokenise(words), { ...slips, names }), grounds), classIn(book));
   const known = new Set([

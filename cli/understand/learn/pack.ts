@@ -18,7 +18,7 @@ const least = 0.3;
 const largest = 127;
 
 /** FNV-1a over UTF-16 units, 32 bits (Fowler, Noll and Vo; IETF draft-eastlake-fnv). */
-export const hashOf = (name: string): number => {
+const hashOf = (name: string): number => {
   let hash = 0x811c9dc5;
   for (let at = 0; at < name.length; at += 1) {
     hash = Math.imul(hash ^ name.charCodeAt(at), 0x01000193);
@@ -74,7 +74,7 @@ const placeOf = (keys: Uint32Array, key: number): number => {
 };
 
 /** What one feature of a line adds to each topic, in the order of the topics; null for a feature never met. */
-export const rowOf = (weights: Weights, feature: string): Float64Array | null => {
+const rowOf = (weights: Weights, feature: string): Float64Array | null => {
   const at = placeOf(weights.keys, hashOf(feature));
   if (at < 0) return null;
   const row = new Float64Array(weights.topics.length);

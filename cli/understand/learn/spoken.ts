@@ -1,4 +1,5 @@
 /** Labelled lines as keepers speak them: `rules/voices/*.jsonl`, one JSON object a line, one file a voice. */
+import type { About } from '../types.ts';
 
 /** A line and what it means. `topic` is a question's id, `tell:` and an entry kind, or `none` for what lies outside. */
 export interface Spoken {
@@ -11,6 +12,16 @@ export interface Spoken {
   /** The danger that a line outside speaks of: an id of `hazards` in `rules/words.yaml`. */
   readonly hazard: string | null;
 }
+
+/** The day and the birds that the labelled lines speak of: whites on grass, reds in the brooder, in the middle of May. */
+export const spokenAt: Pick<About, 'today' | 'system' | 'groups'> = {
+  today: '2026-05-14',
+  system: 'us',
+  groups: [
+    { name: 'whites', kind: 'fast', place: 'pen', hatched: '2026-04-07', alive: 48 },
+    { name: 'reds', kind: 'slow', place: 'brooder', hatched: '2026-04-21', alive: 30 },
+  ],
+};
 
 /** The topic of a line that nothing here answers. */
 export const outside = 'none';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { findAll } from '../../../cli/understand/find/all.ts';
-import { nameBirds } from '../../../cli/understand/find/group.ts';
+import { groundsOf } from '../../../cli/understand/finder.ts';
 import { mostCharacters, tokenise } from '../../../cli/understand/tokens.ts';
 import { listener } from '../../helpers/heard.ts';
 import { lexiconFor } from '../../helpers/learned.ts';
@@ -64,14 +64,7 @@ test('a line past the bound is cut, and that is said', () => {
 test.each(['and ', 'a week from ', '3 may ', '5 lb ', 'the reds ', '- - ', 'half a '])(
   'the finds in a line of "%s" grow no faster than the line',
   (part) => {
-    const grounds = {
-      today: about.today,
-      system: about.system,
-      groups: about.groups,
-      namings: nameBirds(about.groups, about.book.words.kinds),
-      units: lexicon.units,
-      index: lexicon.index,
-    };
+    const grounds = groundsOf(about, lexicon);
     const found = (times: number): number => findAll(tokenise(part.repeat(times)), grounds).spans.length;
     expect(found(40)).toBeLessThanOrEqual(2.1 * found(20) + 8);
   },

@@ -1,18 +1,9 @@
 import { expect, test } from 'vitest';
-import { listener } from '../../helpers/heard.ts';
+import { draftsBy, listener } from '../../helpers/heard.ts';
 
 const { hear } = listener();
 
-const draftsOf = (words: string) => {
-  const heard = hear(words);
-  expect(heard.sure, `${words} was not sure: ${heard.readings.map((each) => each.topic).join()}`).toBe(true);
-  return heard.readings[0]?.entries.map(({ kind, on, fields, missing }) => ({
-    kind,
-    on,
-    ...fields,
-    ...(missing.length > 0 ? { missing } : {}),
-  }));
-};
+const draftsOf = draftsBy(hear);
 
 const today = '2026-05-14';
 const lastNight = '2026-05-13';
