@@ -1,8 +1,8 @@
-#!/usr/bin/env node
 /** The program: reads the command line, runs what it names, writes what comes back, and is the only one to exit. */
 import { parseArgs } from 'node:util';
-import { canChat } from './chat/can-chat.ts';
+import { type ChatWay, chatWay } from './chat/chat-way.ts';
 import type { Command, Outcome } from './commands/command.ts';
+import { toAscii } from './say/ascii.ts';
 import { clean } from './say/clean.ts';
 import type { Surroundings } from './surroundings.ts';
 import { lookAround } from './surroundings.ts';
@@ -29,15 +29,18 @@ const parse = (args: readonly string[], command: Command | null) => {
 const cleanRow = (row: string): string => (row.endsWith('\r') ? `${clean(row.slice(0, -1))}\r` : clean(row));
 
 /** Rows as they go out. Most are clean already; what a command repeats of its arguments and paths is made so here. */
-const asText = (lines: readonly string[]): string =>
-  lines.map((line) => `${line.split('\n').map(cleanRow).join('\n')}\n`).join('');
+const asText = (lines: readonly string[], isAscii: boolean): string => {
+  const text = lines.map((line) => `${line.split('\n').map(cleanRow).join('\n')}\n`).join('');
+  return isAscii ? toAscii(text) : text;
+};
 
 const chat = async (
   given: Parameters<typeof import('./commands/chat.ts').openChat>[0],
   around: Surroundings,
+  way: ChatWay,
 ): Promise<Outcome> => {
   const { openChat } = await import('./commands/chat.ts');
-  return openChat(given, around);
+  return openChat(given, around, way);
 };
 
 const run = async (around: Surroundings): Promise<Outcome> => {
@@ -70,13 +73,18 @@ const run = async (around: Surroundings): Promise<Outcome> => {
     const { converse, showReply } = await import('./commands/ask.ts');
     return converse(given, around, [given.words.join(' ')], true, showReply(given, around));
   }
-  if (canChat(around.stdin, around.stdout, around.env)) return chat(given, around);
+  const way = chatWay(around.stdin, around.stdout, around.env);
+  if (way !== null) return chat(given, around, way);
   const { converse, showReply } = await import('./commands/ask.ts');
   return converse(given, around, ['what needs doing today'], false, showReply(given, around));
 };
 
-const around = lookAround(process);
-const { out, err, exit } = await run(around);
-around.stderr.write(asText(err));
-around.stdout.write(asText(out));
-process.exitCode = exit;
+const main = async (around: Surroundings): Promise<void> => {
+  const { out, err, exit } = await run(around);
+  // Into a file goes all there is; a screen gets what it can show.
+  if (err.length > 0) around.stderr.write(asText(err, around.isAscii && around.stderr.isTTY));
+  around.stdout.write(asText(out, around.isAscii && around.stdout.isTTY));
+  process.exitCode = exit;
+};
+
+void main(lookAround(process));

@@ -3,13 +3,15 @@ import { readFileSync } from 'node:fs';
 import { withOwnRules } from '../engine/index.ts';
 import type { Problem } from '../engine/problem.ts';
 import type { Rulebook } from '../engine/types.ts';
+import { openShipped } from './shipped-book.ts';
 import { fromFiles } from './understand/learn/keep.ts';
 import { type Lexicon, makeLexicon } from './understand/lexicon.ts';
 
-const read = (name: string): Uint8Array => readFileSync(new URL(`./${name}`, import.meta.url));
+const read = (name: string): Uint8Array => readFileSync(`${import.meta.dirname}/${name}`);
 
 /** Reads the rulebook that the build has checked and compiled; it needs no YAML parser. */
-export const shippedRulebook = (): Rulebook => JSON.parse(new TextDecoder().decode(read('rulebook.json')));
+export const shippedRulebook = (): Rulebook =>
+  openShipped((name) => readFileSync(`${import.meta.dirname}/${name}`, 'latin1'));
 
 /** The lexicon of the shipped rulebook; learning its weights anew would take some ten seconds. */
 export const shippedLexicon = (book: Rulebook): Lexicon => makeLexicon(book, fromFiles(read));

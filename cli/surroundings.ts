@@ -13,13 +13,14 @@ import { homedir, userInfo } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Day } from '../engine/day.ts';
 import { isDay } from '../engine/day.ts';
+import { type Env, foldersOf } from './folders.ts';
 
 export interface Surroundings {
   /** The keeper's local day. */
   readonly today: Day;
   /** Local date and time with offset, such as `2026-05-02T07:12:00-04:00`. */
   readonly now: string;
-  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly env: Env;
   readonly stdin: NodeJS.ReadStream;
   readonly stdout: NodeJS.WriteStream;
   readonly stderr: NodeJS.WriteStream;
@@ -35,11 +36,15 @@ export interface Surroundings {
   readonly clock: () => string;
   /** Asks something of the network, as the global `fetch` does. */
   readonly askNetwork: (url: string, init: RequestInit) => Promise<Response>;
+  /** Where copies of the flock go when no folder is named. */
+  readonly copiesFolder: string;
+  /** Whether nothing is to be written, as on a helper's machine: PENSIDE_READ_ONLY is set. */
+  readonly isReadOnly: boolean;
   /** Who is writing, where known. */
   readonly by: string | null;
   /** Whether the locale names a character set that has nothing beyond ASCII to draw with. */
   readonly isAscii: boolean;
-  /** Terminal columns, or no limit in a pipe. */
+  /** Terminal columns; in a pipe those of COLUMNS, or no limit but that of the text itself. */
   readonly width: number;
 }
 
@@ -55,34 +60,17 @@ export const localTime = (at: Date): string => {
   return `${day}T${time}${sign}${hours}:${two(Math.abs(offset) % 60)}`;
 };
 
-/** The user's data folder: XDG on Linux and others, its equivalents on macOS and Windows. */
-const dataFolder = (env: Surroundings['env'], platform: string): string => {
-  if (platform === 'win32') return join(env.LOCALAPPDATA ?? join(homedir(), 'AppData', 'Local'), 'penside');
-  if (platform === 'darwin') return join(homedir(), 'Library', 'Application Support', 'penside');
-  // A relative XDG path is to be ignored, says the specification.
-  const xdg = env.XDG_DATA_HOME;
-  return join(xdg?.startsWith('/') ? xdg : join(homedir(), '.local', 'share'), 'penside');
-};
-
-/** The user's folder for what may be lost, chosen in the same way. */
-const cacheFolder = (env: Surroundings['env'], platform: string): string => {
-  if (platform === 'win32') return join(dataFolder(env, platform), 'cache');
-  if (platform === 'darwin') return join(homedir(), 'Library', 'Caches', 'penside');
-  const xdg = env.XDG_CACHE_HOME;
-  return join(xdg?.startsWith('/') ? xdg : join(homedir(), '.cache'), 'penside');
-};
-
-/** The user's folder for what a program remembers of its use, chosen in the same way. */
-const stateFolder = (env: Surroundings['env'], platform: string): string => {
-  if (platform === 'win32' || platform === 'darwin') return join(dataFolder(env, platform), 'state');
-  const xdg = env.XDG_STATE_HOME;
-  return join(xdg?.startsWith('/') ? xdg : join(homedir(), '.local', 'state'), 'penside');
-};
-
 /** Read in the order of POSIX, the first that is set counting; where none is, a terminal of today is taken. */
-const isAsciiIn = ({ LC_ALL, LC_CTYPE, LANG }: Surroundings['env']): boolean => {
+export const isAsciiIn = ({ LC_ALL, LC_CTYPE, LANG }: Env): boolean => {
   const locale = [LC_ALL, LC_CTYPE, LANG].find((each) => each !== undefined && each !== '');
   return locale !== undefined && !/utf-?8/i.test(locale);
+};
+
+/** How wide text may become: as wide as the terminal, else as COLUMNS says, else as wide as it likes to be. */
+export const widthOf = (stdout: Pick<NodeJS.WriteStream, 'isTTY' | 'columns'>, { COLUMNS }: Env): number => {
+  if (stdout.isTTY && stdout.columns > 0) return stdout.columns;
+  const told = Number(COLUMNS);
+  return Number.isInteger(told) && told > 0 ? told : Number.POSITIVE_INFINITY;
 };
 
 const userName = (): string | null => {
@@ -96,26 +84,41 @@ const userName = (): string | null => {
 
 /** Looks around once. `PENSIDE_NOW` (a day, or a local time with offset) sets the clock, for scripts and for trying things out. */
 export const lookAround = (process: NodeJS.Process): Surroundings => {
-  const { env, stdin, stdout, stderr, platform } = process;
+  const { env, platform } = process;
   const set = env.PENSIDE_NOW;
   const real = localTime(new Date());
+  const folders = foldersOf(env, platform, homedir());
   const now = set === undefined ? real : isDay(set) ? `${set}${real.slice(10)}` : set;
   return {
     today: now.slice(0, 10),
     now,
     env,
-    stdin,
-    stdout,
-    stderr,
-    flockFile: env.PENSIDE_FILE ?? join(dataFolder(env, platform), 'flock.jsonl'),
-    rulesFolder: env.PENSIDE_LOG === 'no' ? undefined : join(dataFolder(env, platform), 'rulebooks'),
-    cacheFolder: cacheFolder(env, platform),
-    stateFolder: stateFolder(env, platform),
+    // Each is opened when it is looked at: an answer in a pipe never looks at the keyboard.
+    get stdin() {
+      return process.stdin;
+    },
+    get stdout() {
+      return process.stdout;
+    },
+    get stderr() {
+      return process.stderr;
+    },
+    flockFile: env.PENSIDE_FILE ?? join(folders.data, 'flock.jsonl'),
+    rulesFolder: env.PENSIDE_LOG === 'no' ? undefined : join(folders.data, 'rulebooks'),
+    cacheFolder: folders.cache,
+    stateFolder: folders.state,
+    copiesFolder: join(folders.data, 'copies'),
+    // Whatever was meant by another word than "no", writing is what it cannot have meant.
+    isReadOnly: !['', 'no', undefined].includes(env.PENSIDE_READ_ONLY),
     clock: () => (set === undefined ? localTime(new Date()) : now),
     askNetwork: (url, init) => fetch(url, init),
-    by: env.PENSIDE_BY ?? userName(),
+    get by() {
+      return env.PENSIDE_BY ?? userName();
+    },
     isAscii: isAsciiIn(env),
-    width: stdout.isTTY && stdout.columns > 0 ? stdout.columns : Number.POSITIVE_INFINITY,
+    get width() {
+      return widthOf(process.stdout, env);
+    },
   };
 };
 

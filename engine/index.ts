@@ -3,12 +3,13 @@ import { answer } from './ask/ask.ts';
 import { lookBack } from './ask/look-back.ts';
 import { layOwnRules, type OwnBook } from './ask/own-book.ts';
 import { factsBehind as factsBelow } from './ask/reach.ts';
-import { type World, workingsOn } from './ask/world.ts';
+import { rememberWorkings, type World, workingsOn } from './ask/world.ts';
 import { type Audit, openAudit } from './audit/audit.ts';
 import type { Look } from './audit/compare.ts';
 import { whatIf } from './audit/what-if.ts';
 import type { Day } from './day.ts';
 import { allFacts } from './facts/index.ts';
+import type { Workings } from './facts/workings.ts';
 import {
   type Appended,
   appendEntries,
@@ -24,6 +25,8 @@ import {
   printOf,
   readLedgerFile,
   readLedgerText,
+  rememberFolds,
+  rememberLatest,
   settle,
   type Tried,
   tryAppend,
@@ -36,6 +39,7 @@ import { inForce, rememberSorted } from './rulebook/figures.ts';
 import type { Answer, Entry, Moment, Request, Rulebook, State, Supposition, Value, WhatIf } from './types.ts';
 import { toBase } from './units.ts';
 
+export { adviceFileOf } from './audit/advice-file.ts';
 export type { Audit, Since } from './audit/audit.ts';
 export type { Appended, NewEntry, Tried } from './ledger/index.ts';
 export { freeName, kindNamed, kinds, mayWrite, printOf } from './ledger/index.ts';
@@ -63,7 +67,7 @@ export const figureOn = (book: Rulebook, id: string, on: Day): number => {
 export const withOwnRules = (book: Rulebook, files: readonly RuleFile[]): Promise<OwnBook> =>
   layOwnRules(book, files, known);
 
-/** A ledger opened over a rulebook. Everything is worked out anew for each call: nothing is stored but the file. */
+/** A ledger opened over a rulebook. Nothing is stored but the file; what was worked out last is kept while it is open. */
 export interface Engine {
   readonly book: Rulebook;
   readonly file: string;
@@ -78,6 +82,8 @@ export interface Engine {
   fact(id: string, group: string | null, moment: Moment): Value | null;
   /** The entries that count, undone ones left out, in file order. */
   standing(): readonly Entry[];
+  /** Every entry that could be read, in file order, also undos, corrections and what they are about. */
+  believed(): readonly Entry[];
   /**
    * What was advised, what has changed since and why.
    * @param rulesFolder where rulebooks that gave advice are kept; null for nowhere
@@ -122,24 +128,37 @@ export const factsBehind = (book: Rulebook, question: string): ReadonlySet<strin
 const openLedger = (book: Rulebook, ledger: Ledger, text: () => string): Engine => {
   const reading = bookFor(book);
   const sortKeys = rememberSorted();
-  const worldAt = (moment: Moment, of: Rulebook = book, supposing: readonly Supposition[] = []): World => {
+  const foldAt = rememberFolds(ledger, reading);
+  const latestWorkings = rememberLatest<Workings>();
+  const worldAt = (
+    moment: Moment,
+    of: Rulebook = book,
+    supposing: readonly Supposition[] = [],
+    memory?: World['memory'],
+  ): World => {
     const entries = supposing.flatMap(({ what }) => ('entry' in what ? [what.entry] : []));
     const over = layOver(ledger, moment, entries, reading);
-    const { state, problems } = foldTo(over.ledger, over.moment, reading);
-    return { book: of, facts: allFacts, state, problems, sortKeys };
+    const isAsFiled = over.ledger === ledger;
+    const { state, problems } = isAsFiled ? foldAt(moment) : foldTo(over.ledger, over.moment, reading);
+    return { book: of, facts: allFacts, state, problems, sortKeys, memory };
   };
-  const look: Look = ({ moment, book: of }, asked, depth) => {
-    const request = lookBack(of, { ...asked, moment });
-    const seen = { ...request.moment, on: request.asked ?? request.moment.on };
-    return answer(worldAt(seen, of, request.supposing), request, depth);
+  /** Looks that share what they work out; made for one answer, or for answers that are set beside each other. */
+  const lookAround = (): Look => {
+    const memory = rememberWorkings();
+    return ({ moment, book: of }, asked, depth) => {
+      const request = lookBack(of, { ...asked, moment });
+      const seen = { ...request.moment, on: request.asked ?? request.moment.on };
+      return answer(worldAt(seen, of, request.supposing, memory), request, depth);
+    };
   };
   return {
     book,
     file: ledger.file,
     lines: ledger.lines,
-    state: (moment) => foldTo(ledger, moment, reading).state,
-    ask: (asked) => look({ moment: asked.moment, book }, asked, 'all'),
+    state: (moment) => foldAt(moment).state,
+    ask: (asked) => lookAround()({ moment: asked.moment, book }, asked, 'all'),
     askWhatIf: async (asked, supposing) => {
+      const look = lookAround();
       const here = { moment: asked.moment, book };
       const before = await look(here, asked, 'now');
       return whatIf(
@@ -147,15 +166,20 @@ const openLedger = (book: Rulebook, ledger: Ledger, text: () => string): Engine 
         await look(here, { ...asked, supposing: [...supposing, ...asked.supposing] }, 'all'),
       );
     },
-    fact: (id, group, moment) => workingsOn(worldAt(moment), moment.on, null, []).step(id, group).value,
+    fact: (id, group, moment) =>
+      latestWorkings(JSON.stringify(moment), () => workingsOn(worldAt(moment), moment.on, null, [])).step(
+        id,
+        group,
+      ).value,
     standing: () => settle(ledger, { asOf: null, lines: null }, reading).standing.map(({ entry }) => entry),
+    believed: () => settle(ledger, { asOf: null, lines: null }, reading).believed,
     audit: (rulesFolder) =>
       openAudit(
         {
           book,
           file: ledger.file,
           lines: ledger.lines.length,
-          look,
+          look: lookAround(),
           believed: (moment) => settle(ledger, moment, reading).believed,
           printOf: (lines) => printOf(ledger.lines.slice(0, lines).join('\n')),
         },
@@ -163,7 +187,7 @@ const openLedger = (book: Rulebook, ledger: Ledger, text: () => string): Engine 
       ),
     check: (today, belief = { asOf: null, lines: null }) => {
       const moment = { on: today, ...belief };
-      const { problems } = foldTo(ledger, moment, reading);
+      const { problems } = foldAt(moment);
       return [...problems, ...checkLedger(ledger, belief, reading, limitsOn(book, today))].sort(
         (a, b) => a.at.line - b.at.line || a.at.column - b.at.column,
       );

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { converse } from './helpers/converse.ts';
 import { lexiconFor } from './helpers/learned.ts';
+import { isShell, playShell } from './helpers/play-shell.ts';
 import { rulebook } from './helpers/rulebook-of.ts';
 
 const folder = new URL('./conversations/', import.meta.url);
@@ -12,5 +13,7 @@ const names = readdirSync(folder).filter((name) => name.endsWith('.txt'));
 
 test.each(names)('%s', async (name) => {
   const path = new URL(name, folder).pathname;
-  await expect(await converse(book, lexicon, readFileSync(path, 'utf8'))).toMatchFileSnapshot(path);
+  const text = readFileSync(path, 'utf8');
+  const played = isShell(text) ? playShell(text) : await converse(book, lexicon, text);
+  await expect(played).toMatchFileSnapshot(path);
 });

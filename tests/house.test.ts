@@ -16,7 +16,7 @@ const allowed: Readonly<Record<string, Neighbours>> = {
   'engine/types.ts': { type: ['engine/types/'] },
   'engine/types/': { type: ['engine/day.ts', 'engine/problem.ts'] },
   'engine/problem.ts': {},
-  'engine/day.ts': { value: ['date-fns'] },
+  'engine/day.ts': {},
   'engine/units.ts': { type: ['engine/types.ts'] },
   'engine/operators.ts': {},
   'engine/ledger/': {
@@ -52,6 +52,7 @@ const allowed: Readonly<Record<string, Neighbours>> = {
     value: [
       'engine/day.ts',
       'engine/units.ts',
+      'engine/facts/memory.ts',
       'engine/facts/workings.ts',
       'engine/reason/',
       'engine/explain/',
@@ -107,7 +108,7 @@ const allowed: Readonly<Record<string, Neighbours>> = {
   },
   'cli/weather/': { value: ['engine/day.ts', 'zod/mini', 'node:timers/promises'] },
   'cli/demo/': { value: ['engine/day.ts'] },
-  'cli/chat/': { value: ['cli/say/', 'react', 'ink', 'string-width'] },
+  'cli/chat/': { value: ['cli/say/', 'react', 'ink', 'string-width', 'node:readline'] },
   'cli/commands/': {
     value: [
       'engine/day.ts',
@@ -116,6 +117,7 @@ const allowed: Readonly<Record<string, Neighbours>> = {
       'cli/demo/',
       'cli/rulebook.ts',
       'cli/surroundings.ts',
+      'cli/take-copy.ts',
       'node:',
     ],
     type: words,
@@ -138,16 +140,38 @@ const allowed: Readonly<Record<string, Neighbours>> = {
     ],
     type: ['cli/chat/', 'cli/say/', 'cli/talk/', 'cli/surroundings.ts'],
   },
-  'cli/rulebook.ts': { value: ['engine/index.ts', 'cli/understand/', 'node:fs'], type: words },
-  'cli/surroundings.ts': { value: ['engine/day.ts', 'node:'] },
-  'cli/main.ts': {
-    value: ['cli/commands/', 'cli/surroundings.ts', 'cli/say/clean.ts', 'cli/chat/can-chat.ts', 'node:util'],
+  'cli/parts.ts': {},
+  'cli/shipped-book.ts': { value: ['cli/parts.ts'], type: words },
+  'cli/start-program.ts': { value: ['node:'] },
+  'cli/launch.ts': { value: ['cli/start-program.ts'] },
+  'cli/rulebook.ts': {
+    value: ['engine/index.ts', 'cli/shipped-book.ts', 'cli/understand/', 'node:fs'],
+    type: words,
   },
+  'cli/folders.ts': { value: ['node:path'] },
+  'cli/take-copy.ts': {
+    value: ['engine/index.ts', 'cli/surroundings.ts', 'node:'],
+    type: ['engine/day.ts'],
+  },
+  'cli/surroundings.ts': { value: ['engine/day.ts', 'cli/folders.ts', 'node:'] },
+  'cli/main.ts': {
+    value: [
+      'cli/commands/',
+      'cli/surroundings.ts',
+      'cli/say/ascii.ts',
+      'cli/say/clean.ts',
+      'cli/chat/chat-way.ts',
+      'node:util',
+    ],
+  },
+  'cli/build/rulebook/': { value: ['cli/say/'], type: words },
   'cli/build/': {
     value: [
       'engine/index.ts',
       'engine/rulebook/load.ts',
       'cli/say/problem.ts',
+      'cli/shipped-book.ts',
+      'cli/start-program.ts',
       'cli/understand/',
       'esbuild',
       'node:',
@@ -224,11 +248,16 @@ describe('what is outside the program', () => {
   test('files are read and written in few places', () => {
     expect(importing(/^node:fs/)).toEqual([
       'cli/build/build.ts',
+      'cli/build/bundle.ts',
+      'cli/build/compile-ahead.ts',
       'cli/build/learned.ts',
       'cli/build/licences.ts',
+      'cli/build/plugins.ts',
       'cli/build/voices.ts',
       'cli/rulebook.ts',
+      'cli/start-program.ts',
       'cli/surroundings.ts',
+      'cli/take-copy.ts',
       'engine/audit/advice-file.ts',
       'engine/ledger/append/append.ts',
       'engine/ledger/append/lock.ts',
@@ -248,8 +277,12 @@ describe('what is outside the program', () => {
     // The chat's drawing library reads the live environment; whoever holds the file's lock is a process.
     expect(having(/\bprocess\.(?!ts')/)).toEqual([
       'cli/build/build.ts',
+      'cli/build/bundle.ts',
+      'cli/build/compile-ahead.ts',
       'cli/commands/chat.ts',
+      'cli/launch.ts',
       'cli/main.ts',
+      'cli/surroundings.ts',
       'engine/ledger/append/owner.ts',
     ]);
     expect(having(/\bhomedir\(|\buserInfo\(/)).toEqual(['cli/surroundings.ts']);
@@ -257,7 +290,10 @@ describe('what is outside the program', () => {
   });
 
   test('the network is used through one function, which only what fetches forecasts is handed', () => {
-    expect(importing(/^(node:)?(https?|net|dgram|tls|dns|child_process|worker_threads)$/)).toEqual([]);
+    // A build has Node compile the program in a process of its own.
+    expect(importing(/^(node:)?(https?|net|dgram|tls|dns|child_process|worker_threads)$/)).toEqual([
+      'cli/build/build.ts',
+    ]);
     expect(having(/\bfetch\(/)).toEqual(['cli/surroundings.ts']);
     expect(having(/\baskNetwork\b/)).toEqual(['cli/commands/forecast-door.ts', 'cli/surroundings.ts']);
     expect(having(/WebSocket|XMLHttpRequest/)).toEqual([]);
@@ -307,7 +343,14 @@ describe('the tree', () => {
     const strange = new RegExp(
       `\\b(${['se' + 'ed', 'se' + 'eded', 'ses' + 'sion', 'LL' + 'M', 'G' + 'PT'].join('|')}s?)\\b`,
     );
-    const found = [...texts, 'README.md', 'DEVELOPERS.md', 'package.json'].filter((path) => {
+    const found = [
+      ...texts,
+      'README.md',
+      'DEVELOPERS.md',
+      'CHANGELOG.md',
+      'RULEBOOK.md',
+      'package.json',
+    ].filter((path) => {
       // The one option of the property-testing library that has such a name.
       if (path === 'tests/helpers/same-draws.ts') return false;
       const text = readFileSync(`${root}${path}`, 'utf8');

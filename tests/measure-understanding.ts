@@ -5,9 +5,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { lexiconFor } from './helpers/learned.ts';
 import { readRules } from './helpers/read-rules.ts';
 import { placeFor } from './understanding/place.ts';
 import { countOutcomes, readLabelled, type Scored, scoreLines } from './understanding/score.ts';
+import { scoreSlots, tableOfSlots } from './understanding/slots.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -38,14 +40,16 @@ const confusions = (scored: readonly Scored[]): readonly string[] => {
 
 const lineReport = ({ line, heard, outcome }: Scored): string => {
   const tops = heard.readings.map((reading) => `${reading.topic} ${reading.score.toFixed(1)}`).join(', ');
-  return `${outcome.padEnd(6)} ${line.topic.padEnd(14)} | ${line.text} | ${tops === '' ? `near ${heard.nearest.join(', ')}` : tops}`;
+  return `${outcome.padEnd(6)} ${line.topic.padEnd(14)} | ${line.text} | ${tops === '' ? `near ${heard.nearest.map(({ topic }) => topic).join(', ')}` : tops}`;
 };
 
 const aside = fileURLToPath(new URL('./understanding/aside/', import.meta.url));
 const paths = positionals.length > 0 ? positionals : readdirSync(aside).map((file) => `${aside}${file}`);
 
+const about = placeFor(readRules());
+
 for (const path of paths) {
-  const all = scoreLines(readLabelled(readFileSync(path, 'utf8')), placeFor(readRules()));
+  const all = scoreLines(readLabelled(readFileSync(path, 'utf8')), about);
   const scored = values.topic === undefined ? all : all.filter((each) => each.line.topic === values.topic);
   const askable = scored.filter((each) => each.askable);
   const others = scored.filter((each) => !each.askable);
@@ -68,6 +72,7 @@ for (const path of paths) {
       ),
     ),
     ...confusions(scored),
+    ...tableOfSlots(scoreSlots(readLabelled(readFileSync(path, 'utf8')), about, lexiconFor(about.book))),
     ...(values.lines && positionals.length > 0
       ? scored
           .filter((each) => (each.askable ? each.outcome !== 'right' : each.outcome !== 'away'))

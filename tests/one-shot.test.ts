@@ -172,7 +172,7 @@ describe('new and check', () => {
     const again = penside(['new', '--demo'], { file, today });
     expect([again.exit, again.err, readFileSync(file, 'utf8')]).toEqual([
       1,
-      `${file} is there already; nothing was touched\n`,
+      `${file} is there already; nothing was touched. To start another: penside new --file PATH\n`,
       'kept\n',
     ]);
   });
@@ -216,30 +216,22 @@ test.each(commands.map((command) => command.name))('%s --help names every option
 });
 
 test('a one-shot answer loads neither Ink, React, zod nor a YAML parser', () => {
-  const meta: {
-    outputs: Record<
-      string,
-      { entryPoint?: string; inputs: Record<string, unknown>; imports: { path: string; kind: string }[] }
-    >;
-  } = JSON.parse(readFileSync(new URL('../dist/metafile.json', import.meta.url), 'utf8'));
+  const meta: { inputs: Record<string, { imports: { path: string; kind: string }[] }> } = JSON.parse(
+    readFileSync(new URL('../dist/metafile.json', import.meta.url), 'utf8'),
+  );
   const reached = new Set<string>();
   const visit = (path: string): void => {
-    const output = meta.outputs[path];
-    if (output === undefined || reached.has(path)) return;
+    const input = meta.inputs[path];
+    if (input === undefined || reached.has(path)) return;
     reached.add(path);
-    for (const { path: next, kind } of output.imports) {
-      const target = meta.outputs[next]?.entryPoint ?? '';
+    for (const { path: next, kind } of input.imports) {
       // The chat, own rule files and the forecast are each behind a dynamic import, which a plain one-shot answer never takes.
-      const isApart = /(commands\/chat|rulebook\/own|weather\/fetch-forecast)\.ts$/.test(target);
+      const isApart = /(commands\/chat|rulebook\/own|weather\/fetch-forecast)\.ts$/.test(next);
       if (kind !== 'dynamic-import' || !isApart) visit(next);
     }
   };
-  visit('dist/penside.mjs');
-  const packages = [...reached].flatMap((path) =>
-    Object.keys(meta.outputs[path]?.inputs ?? {}).flatMap(
-      (input) => /node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(input)?.[1] ?? [],
-    ),
-  );
+  visit('cli/main.ts');
+  const packages = [...reached].flatMap((path) => /node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(path)?.[1] ?? []);
   const heavy = [
     'ink',
     'react',

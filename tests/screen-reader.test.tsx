@@ -1,15 +1,10 @@
-/** The same turns heard: in screen-reader mode the words come as sentences and lists, without layout or drawing. */
-import { beforeAll, expect, onTestFinished, test, vi } from 'vitest';
+/** The same turns line by line: each line appears once, in sentences for a screen reader, in rows for a terminal that only writes. */
+import { expect, onTestFinished, test } from 'vitest';
 import { openTerminal } from './helpers/fake-terminal.ts';
 import { startIn } from './helpers/start-in.ts';
-import { key, typeKeys } from './helpers/type-keys.ts';
 
-beforeAll(() => {
-  vi.stubEnv('CI', 'true');
-});
-
-const start = async (columns = 120) => {
-  const started = await startIn(openTerminal(columns, 40), { screenReader: true });
+const start = async (doors: Parameters<typeof startIn>[1] = {}) => {
+  const started = await startIn(openTerminal(80, 40), { way: 'heard', ...doors });
   onTestFinished(async () => {
     started.terminal.hangUp();
     await started.ended;
@@ -17,44 +12,82 @@ const start = async (columns = 120) => {
   return started;
 };
 
-test('a turn is heard as sentences, its reasons as a list', async () => {
+/** Anything that moves the cursor, erases or tints. */
+const escapes = /\x1b/;
+
+test('a turn is heard as sentences, without layout, drawing or an escape', async () => {
   const { terminal } = await start();
-  typeKeys(terminal, 'everything', key.enter);
-  const seen = await terminal.answers('2. the water you carry');
-  expect(seen.rows).toEqual([
-    'said: everything',
-    'Not tonight: keep the reds in the brooder.',
-    'list: listitem: 1. the low tonight is 38 °F and the least for their age is 50 °F, failed.',
-    'listitem: 2. they are feathered on the back, held. common practice, no source.',
-    'listitem: 3. rain is under a tenth of an inch, not known.',
+  terminal.send('everything\n');
+  await terminal.shows('2. the water you carry');
+  expect(terminal.written().split('\n')).toEqual([
+    'say: Not tonight: keep the reds in the brooder.',
+    '1. the low tonight is 38 °F and the least for their age is 50 °F, failed.',
+    '2. they are feathered on the back, held. common practice, no source.',
+    '3. rain is under a tenth of an inch, not known.',
     'Figure: least night low at four weeks, 50 °F, common practice, no source.',
     'Not known: rain tonight. To settle it, type: rain tonight 0.2 in.',
     'Careful: a lamp near straw can start a fire.',
     'It would turn to yes on 2 December.',
     'Today.',
-    'list: listitem: Morning: move the pen one length, done.',
-    'listitem: Evening: fill the water, to do.',
+    'Morning: move the pen one length, done.',
+    'Evening: fill the water, to do.',
     'Weight rises from week to week.',
     'taking tonight as 25 November.',
-    'list: listitem: 1. the water they drink.',
-    'listitem: 2. the water you carry.',
-    'say:',
+    '1. the water they drink.',
+    '2. the water you carry.',
+    'say: ',
   ]);
+  expect(terminal.written()).not.toMatch(escapes);
 });
 
-test('the cursor stands where the next letter goes', async () => {
-  const { terminal, heard } = await start();
-  typeKeys(terminal, 'hwo', key.left, key.backspace);
-  await terminal.until(({ cursor }) => cursor.row === 'say: ho' && cursor.column === 'say: h'.length);
-  typeKeys(terminal, key.end, 'w', key.enter);
-  await terminal.answers('heard how');
-  expect(heard).toEqual(['how']);
+test('a terminal that only writes gets rows of its width, and ASCII where it has nothing else', async () => {
+  const { terminal } = await start({ way: 'rows', isAscii: true });
+  terminal.send('everything\n');
+  const seen = await terminal.shows('2. the water you carry');
+  expect(seen.rows.slice(0, 5)).toEqual([
+    'say: Not tonight: keep the reds in the brooder.',
+    '1. the low tonight is 38 F and the least for their age is 50 F - failed',
+    '2. they are feathered on the back - held',
+    '   common practice, no source',
+    '3. rain is under a tenth of an inch - not known',
+  ]);
+  expect(terminal.written()).toMatch(/^[\0-\x7f]*$/);
+  expect(terminal.written()).not.toMatch(escapes);
 });
 
-test('leaving ends on a row of its own', async () => {
-  const { terminal, ended } = await start();
-  typeKeys(terminal, 'bye', key.enter);
+test('the keys are the terminal’s own', async () => {
+  const { terminal } = await start();
+  expect(terminal.isRaw()).toBe(false);
+});
+
+test('an empty line says something only where one is waited for; lines sent at once are taken in order', async () => {
+  let waits = false;
+  const { terminal, heard } = await start({ takesEmpty: () => waits });
+  terminal.send('\nfirst\nsecond\n');
+  await terminal.shows('heard second');
+  waits = true;
+  terminal.send('\nthird\n');
+  await terminal.shows('heard third');
+  expect(heard).toEqual(['first', 'second', '', 'third']);
+});
+
+test.each([
+  ['words that leave', 'bye\n', 'say: heard bye.\n'],
+  ['the end of the input', '', 'say: \n'],
+])('%s end it on a row of its own', async (_name, sent, written) => {
+  const { terminal, ended } = await startIn(openTerminal(), { way: 'heard' });
+  terminal.send(sent);
+  terminal.hangUp();
   await ended;
-  const seen = await terminal.until(({ cursor }) => cursor.row === '');
-  expect(seen.rows).toEqual(['said: bye', 'heard bye.']);
+  expect(terminal.written()).toBe(written);
+});
+
+test('a turn that throws ends it with its error', async () => {
+  const { terminal, ended } = await startIn(openTerminal(), {
+    way: 'heard',
+    turn: () => Promise.reject(new Error('a fault of ours')),
+  });
+  const failed = expect(ended).rejects.toThrow('a fault of ours');
+  terminal.send('anything\n');
+  await failed;
 });

@@ -1,6 +1,8 @@
 /** The chat as it is seen and typed into, on a true terminal screen. */
-import { beforeAll, expect, onTestFinished, test, vi } from 'vitest';
+import { beforeAll, describe, expect, onTestFinished, test, vi } from 'vitest';
+import type { Turn } from '../cli/chat/conversation.ts';
 import type { ChatDoors } from '../cli/chat/start.tsx';
+import type { Token } from '../cli/say/tokens.ts';
 import { type FakeTerminal, openTerminal } from './helpers/fake-terminal.ts';
 import { startIn } from './helpers/start-in.ts';
 import { key, pasted, typeKeys } from './helpers/type-keys.ts';
@@ -8,8 +10,11 @@ import { key, pasted, typeKeys } from './helpers/type-keys.ts';
 beforeAll(() => {
   // Both are read once, when Ink is loaded: a CI must not hide the prompt, and colour must be possible to be seen refused.
   vi.stubEnv('CI', 'true');
-  vi.stubEnv('FORCE_COLOR', '1');
+  vi.stubEnv('FORCE_COLOR', '2');
 });
+
+/** Under the prompt until the first key. */
+const keys = 'Tab: go on. Ctrl-R: what you sent before. Ctrl-D: leave.';
 
 /** A chat that is ended with its test, however the test ends. */
 const start = async (terminal?: FakeTerminal, doors?: Partial<ChatDoors>) => {
@@ -32,17 +37,17 @@ test('a turn shows the line, then the answer, then the prompt again', async () =
 test('the opening stands above the first prompt', async () => {
   const { terminal } = await start(undefined, { opening: [{ t: 'claim', text: 'Good morning.' }] });
   const seen = await terminal.answers('Good morning.');
-  expect(seen.rows).toEqual(['Good morning.', '', 'say:']);
+  expect(seen.rows).toEqual(['Good morning.', '', 'say:', keys]);
 });
 
 test('a CI variable neither hides the prompt nor is lost', async () => {
   const { terminal } = await start();
-  expect(terminal.see().rows).toEqual(['say:']);
+  expect(terminal.see().rows).toEqual(['say:', keys]);
   expect(process.env.CI).toBe('true');
 });
 
 test('every kind of token is drawn in words, wrapped to a narrow window', async () => {
-  const { terminal } = await start(openTerminal(60, 12));
+  const { terminal } = await start(openTerminal(60, 40));
   typeKeys(terminal, 'everything', key.enter);
   const seen = await terminal.answers('2. the water you carry');
   expect(seen.rows).toEqual([
@@ -74,10 +79,10 @@ test('every kind of token is drawn in words, wrapped to a narrow window', async 
   ]);
 });
 
-test('an answer taller than the window loses no row and is never wiped', async () => {
-  const lines = Array.from({ length: 40 }, (_, place) => `row ${place + 1}`);
+test('an answer taller than the window that cannot be folded loses no row and is never wiped', async () => {
+  const lines = Array.from({ length: 40 }, (_, place) => `Careful: row ${place + 1}`);
   const { terminal } = await start(openTerminal(60, 8), {
-    turn: async () => ({ tokens: lines.map((text) => ({ t: 'detail', text })) }),
+    turn: async () => ({ tokens: lines.map((text) => ({ t: 'caution', text: text.slice(9) })) }),
   });
   typeKeys(terminal, 'long', key.enter);
   const seen = await terminal.answers('row 40');
@@ -165,7 +170,7 @@ test('reports from the terminal and keys without meaning leave no trace', async 
     '\x1b[1;5R',
     '\x1b]11;rgb:00/00/00\x07',
   ];
-  const keys = ['\x1b', '\t', '\x1b[1;5P', '\x1bOP', '\x1b[15~', '\x1b[Z', '\x00', '\x1b[6~'];
+  const keys = ['\x1b', '\x1b[1;5P', '\x1bOP', '\x1b[15~', '\x00', '\x1b[6~'];
   for (const chunk of [...reports, ...keys]) terminal.send(chunk);
   typeKeys(terminal, 'ok', key.enter);
   await terminal.answers('heard ok');
@@ -298,7 +303,7 @@ test('colour repeats the words, and without it the same words stand', async () =
     [tinted, bare].map(({ terminal }) => terminal.answers('2. the water you carry')),
   );
   expect(without?.rows).toEqual(withColour?.rows);
-  expect(tinted.terminal.written()).toContain('\x1b[36mheld');
+  expect(tinted.terminal.written()).toContain('\x1b[38;5;29mheld');
   expect(bare.terminal.written()).not.toMatch(/\x1b\[[\d;]*m/);
 });
 
@@ -323,4 +328,156 @@ test('an empty line says something only where one is waited for', async () => {
   typeKeys(terminal, key.enter, 'second', key.enter);
   await terminal.answers('heard second');
   expect(heard).toEqual(['first', '', 'second']);
+});
+
+describe('a long answer', () => {
+  const tokens: readonly Token[] = [
+    { t: 'claim', text: 'Yes.' },
+    ...Array.from({ length: 20 }, (_, at): Token => ({ t: 'detail', text: `note ${at + 1}` })),
+  ];
+  const turn: Turn = async (words) => ({
+    tokens: words === 'long' ? tokens : [{ t: 'claim', text: 'Short.' }],
+  });
+
+  test('is folded to the window, counting what is hidden, and "more" opens the rest', async () => {
+    const { terminal } = await start(openTerminal(60, 18), { turn });
+    typeKeys(terminal, 'long', key.enter);
+    const folded = await terminal.answers('Folded');
+    const notes = (from: number, to: number) =>
+      Array.from({ length: to - from + 1 }, (_, at) => `note ${from + at}`);
+    const head = [
+      'said: long',
+      'Yes.',
+      ...notes(1, 11),
+      'Folded: 9 notes, in 9 rows. Say "more" to open.',
+      '',
+    ];
+    expect(folded.rows).toEqual([...head, 'say:']);
+    typeKeys(terminal, 'more', key.enter);
+    const opened = await terminal.answers('note 20');
+    expect(opened.rows).toEqual([...head, 'said: more', ...notes(12, 20), '', 'say:']);
+  });
+});
+
+describe('the quiet row', () => {
+  const lines = ['can the reds go out', 'can the whites go out', 'how much feed'];
+  const ways = (before: string) => lines.filter((line) => line.startsWith(before));
+
+  test('lists what Tab can go on with, and goes with the next key', async () => {
+    const { terminal, heard } = await start(openTerminal(60, 12), { ways });
+    typeKeys(terminal, 'ca', key.tab);
+    const listed = await terminal.shows('Tab: reds');
+    expect(listed.rows).toEqual(['say: can the', 'Tab: reds go out, whites go out']);
+    expect(listed.cursor).toEqual({ row: 'say: can the', column: 'say: can the '.length });
+    typeKeys(terminal, key.tab);
+    await terminal.until(({ cursor }) => cursor.row === 'say: can the reds go out');
+    typeKeys(terminal, key.enter);
+    const seen = await terminal.answers('heard can the reds go out');
+    expect(seen.rows).toEqual(['said: can the reds go out', 'heard can the reds go out', '', 'say:']);
+    expect(heard).toEqual(['can the reds go out']);
+  });
+
+  test('shows the line that Ctrl-R finds; Enter takes it, and a second Enter sends it', async () => {
+    const { terminal, heard } = await start(openTerminal(60, 12), {
+      history: ['lost 2 reds', 'how much feed'],
+    });
+    typeKeys(terminal, key.ctrlR, 'red');
+    const found = await terminal.shows('lost 2 reds');
+    expect(found.rows).toEqual([
+      'look for: red',
+      'Enter takes it, Ctrl-R an older one, Esc none: lost 2 reds',
+    ]);
+    expect(found.cursor).toEqual({ row: 'look for: red', column: 'look for: red'.length });
+    typeKeys(terminal, key.enter);
+    await terminal.until(({ cursor }) => cursor.row === 'say: lost 2 reds');
+    expect(heard).toEqual([]);
+    typeKeys(terminal, key.enter);
+    await terminal.answers('heard lost 2 reds');
+    expect(heard).toEqual(['lost 2 reds']);
+  });
+
+  test('has no place in a window of three rows', async () => {
+    const { terminal } = await start(openTerminal(60, 3), { ways });
+    typeKeys(terminal, 'ca', key.tab);
+    const seen = await terminal.until(({ cursor }) => cursor.row === 'say: can the');
+    expect(seen.rows).toEqual(['say: can the']);
+    expect(terminal.written()).not.toContain('\x1b[2J');
+  });
+
+  test('says what is worked on once that takes long, and no more once it is answered', async () => {
+    let release = (): void => undefined;
+    const { terminal } = await start(undefined, {
+      turn: async (words) => {
+        if (words === 'plan')
+          await new Promise<void>((resolve) => {
+            release = resolve;
+          });
+        return { tokens: [{ t: 'claim', text: `heard ${words}` }] };
+      },
+    });
+    typeKeys(terminal, 'quick', key.enter);
+    await terminal.answers('heard quick');
+    typeKeys(terminal, 'plan', key.enter);
+    const slow = await terminal.shows('Still working');
+    const quick = ['said: quick', 'heard quick', ''];
+    expect(slow.rows).toEqual([...quick, 'said: plan', 'say:', 'Still working on: plan']);
+    release();
+    const done = await terminal.answers('heard plan');
+    expect(done.rows).toEqual([...quick, 'said: plan', 'heard plan', '', 'say:']);
+    expect(terminal.written()).not.toContain('working on: quick');
+  });
+});
+
+describe('a picture', () => {
+  const picture: Token = {
+    t: 'picture',
+    drawings: [['#'.repeat(100)], ['#'.repeat(80)], ['#'.repeat(60)]],
+    says: 'Weight rises.',
+  };
+  const turn: Turn = async () => ({ tokens: [{ t: 'claim', text: 'Yes.' }, picture] });
+
+  test.each([
+    [60, 60],
+    [80, 80],
+    [120, 100],
+  ])('in a window of %i columns takes %i', async (columns, taken) => {
+    const { terminal } = await start(openTerminal(columns, 30), { turn });
+    typeKeys(terminal, 'grow', key.enter);
+    const seen = await terminal.answers('Weight rises.');
+    expect(seen.rows).toEqual(['said: grow', 'Yes.', '#'.repeat(taken), 'Weight rises.', '', 'say:']);
+  });
+
+  test('is drawn again under the answer for a window that was made narrower; what stood stays', async () => {
+    const { terminal } = await start(openTerminal(80, 30), { turn });
+    typeKeys(terminal, 'grow', key.enter);
+    await terminal.answers('Weight rises.');
+    terminal.resize(60, 30);
+    const seen = await terminal.until(
+      ({ rows, cursor }) =>
+        cursor.row === 'say:' && rows.filter((row) => row === 'Weight rises.').length === 2,
+    );
+    // The terminal itself breaks the old row, as it does with all it has kept.
+    expect(seen.rows).toEqual([
+      'said: grow',
+      'Yes.',
+      '#'.repeat(60),
+      '#'.repeat(20),
+      'Weight rises.',
+      '',
+      '#'.repeat(60),
+      'Weight rises.',
+      '',
+      'say:',
+    ]);
+    expect(terminal.written()).not.toContain('\x1b[2J');
+  });
+});
+
+test('without Unicode nothing beyond ASCII is drawn', async () => {
+  const { terminal } = await start(openTerminal(60, 40), { isAscii: true });
+  typeKeys(terminal, 'everything', key.enter);
+  await terminal.answers('2. the water you carry');
+  typeKeys(terminal, 'a long line that does not fit the window, to be cut with a mark at its start');
+  await terminal.shows('mark at its start');
+  expect(terminal.written()).toMatch(/^[\0-\x7f]*$/);
 });

@@ -1,30 +1,19 @@
-/** Builds the shipped program: checks and compiles the rules into JSON, bundles the code, and gathers the licences. */
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+/** Builds the shipped program into `dist`: checks and compiles the rules, bundles the code, and gathers the licences. */
+import { spawnSync } from 'node:child_process';
+import { chmodSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import { build, type Plugin } from 'esbuild';
 import { known } from '../../engine/index.ts';
 import { buildRulebook, readRuleFiles } from '../../engine/rulebook/load.ts';
 import type { Rulebook } from '../../engine/types.ts';
 import { sayProblem } from '../say/problem.ts';
+import { shipBook } from '../shipped-book.ts';
 import { toFiles } from '../understand/learn/keep.ts';
+import { bundleInto } from './bundle.ts';
 import { learnedFor } from './learned.ts';
 import { licencesOf } from './licences.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-const out = `${root}dist`;
-
-/** Modules that the program never uses: a debugger's back end, and path expressions in rule files, which we do not allow. */
-const leaveOut = (names: readonly string[]): Plugin => ({
-  name: 'leave-out',
-  setup: ({ onResolve, onLoad }) => {
-    const filter = new RegExp(`^(${names.join('|')})$`);
-    onResolve({ filter }, ({ path }) => ({ path, namespace: 'left-out' }));
-    onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({
-      contents:
-        'export const JSONPath = () => { throw new Error("paths are not allowed"); }; export default {};',
-    }));
-  },
-});
 
 /** The rulebook without what only tests and learning need: half its size, and as much less to read at every start. */
 const forRunning = (book: Rulebook): Rulebook => {
@@ -39,45 +28,52 @@ const forRunning = (book: Rulebook): Rulebook => {
   };
 };
 
-const compileRules = (): void => {
+const compileRules = (out: string): void => {
   const { book, problems } = buildRulebook(readRuleFiles(`${root}rules`), known);
   if (problems.length > 0) {
     for (const problem of problems) process.stderr.write(`${sayProblem(problem).join('\n')}\n\n`);
     throw new Error(`the rules have ${problems.length} problems`);
   }
-  writeFileSync(`${out}/rulebook.json`, JSON.stringify(forRunning(book)));
-  for (const [name, bytes] of Object.entries(toFiles(learnedFor(book))))
-    writeFileSync(`${out}/${name}`, bytes);
+  const files = { ...shipBook(forRunning(book)), ...toFiles(learnedFor(book)) };
+  for (const [name, contents] of Object.entries(files)) writeFileSync(`${out}/${name}`, contents);
 };
 
-const bundle = async (): Promise<void> => {
-  const { metafile } = await build({
-    absWorkingDir: root,
-    entryPoints: { penside: 'cli/main.ts' },
-    bundle: true,
-    splitting: true,
-    format: 'esm',
-    platform: 'node',
-    target: 'node20',
-    outdir: out,
-    outExtension: { '.js': '.mjs' },
-    minify: true,
-    legalComments: 'none',
-    jsx: 'automatic',
-    metafile: true,
-    logLevel: 'warning',
-    define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' },
-    plugins: [leaveOut(['react-devtools-core', 'jsonpath-plus'])],
-    // CommonJS packages inside an ESM bundle still call require for Node's own modules.
-    banner: {
-      js: "import{createRequire as nodeRequire}from'node:module';const require=nodeRequire(import.meta.url);",
-    },
-  });
-  writeFileSync(`${out}/metafile.json`, JSON.stringify(metafile));
-  writeFileSync(`${out}/LICENCES.txt`, licencesOf(root, metafile));
+/** Has Node compile what an answer and the chat run, each in a process of its own, away from any flock of the builder's. */
+const compileCode = (out: string): void => {
+  const home = mkdtempSync(`${tmpdir()}/penside-build-`);
+  try {
+    for (const way of ['answer', 'chat']) {
+      const { status, stderr } = spawnSync(
+        process.execPath,
+        ['--import', 'tsx', `${root}cli/build/compile-ahead.ts`, out, way],
+        {
+          cwd: root,
+          encoding: 'utf8',
+          env: { PATH: process.env.PATH ?? '', HOME: home, LOCALAPPDATA: home },
+        },
+      );
+      if (status !== 0) throw new Error(`the ${way} could not be compiled ahead: ${stderr}`);
+    }
+  } finally {
+    rmSync(home, { recursive: true, force: true });
+  }
 };
 
-rmSync(out, { recursive: true, force: true });
-mkdirSync(out, { recursive: true });
-compileRules();
-await bundle();
+/** Builds beside `dist` and puts it in place at the end, so that whoever runs the program meanwhile runs a whole one. */
+const build = async (dist: string): Promise<void> => {
+  const out = mkdtempSync(`${dist}.`);
+  try {
+    // A folder made for a short while is its maker's alone; this one is for whoever runs the program.
+    chmodSync(out, 0o755);
+    compileRules(out);
+    const metafile = await bundleInto(root, out);
+    writeFileSync(`${out}/LICENCES.txt`, licencesOf(root, metafile));
+    compileCode(out);
+    rmSync(dist, { recursive: true, force: true });
+    renameSync(out, dist);
+  } finally {
+    rmSync(out, { recursive: true, force: true });
+  }
+};
+
+await build(process.argv[2] ?? `${root}dist`);

@@ -3,11 +3,12 @@ import { useApp } from 'ink';
 import { useEffect, useReducer } from 'react';
 import type { Token } from '../say/tokens.ts';
 import { beginWith, follow, type Turn } from './conversation.ts';
+import type { Complete } from './prompt/completing.ts';
 import { Prompt } from './prompt/prompt.tsx';
 import { usePrompt } from './prompt/use-prompt.ts';
 import { Transcript } from './transcript.tsx';
-import { useColumns } from './use-columns.ts';
 import { useTurns } from './use-turns.ts';
+import { useWindow } from './use-window.ts';
 
 export interface ChatProps {
   readonly opening: readonly Token[];
@@ -15,26 +16,40 @@ export interface ChatProps {
   readonly history: readonly string[];
   readonly turn: Turn;
   readonly takesEmpty?: (() => boolean) | undefined;
+  readonly ways: Complete;
   readonly color: boolean;
+  readonly isAscii: boolean;
 }
 
+/** How long a window must keep its size before a picture is drawn for it, in milliseconds: one being dragged passes many. */
+const settled = 200;
+
 /** Draws the conversation and ends the Ink app when it is over. */
-export const Chat = ({ opening, history, turn, takesEmpty, color }: ChatProps) => {
+export const Chat = ({ opening, history, turn, takesEmpty, ways, color, isAscii }: ChatProps) => {
   const { exit } = useApp();
-  const width = useColumns();
-  const [conversation, tell] = useReducer(follow, opening, beginWith);
+  const window = useWindow();
+  const width = window.columns;
+  const [conversation, tell] = useReducer(follow, { opening, width }, beginWith);
   const take = useTurns(turn, tell, exit);
-  const takeEmpty = (): void => {
-    if (takesEmpty?.() === true) take('');
+  const submit = (words: string): void => {
+    if (words !== '' || takesEmpty?.() === true) take(words);
   };
-  const editor = usePrompt(history, take, takeEmpty, () => tell({ t: 'left' }));
+  const editor = usePrompt(history, ways, submit, () => tell({ t: 'left' }));
   useEffect(() => {
     if (conversation.over) exit();
   }, [conversation.over, exit]);
+  useEffect(() => {
+    tell({ t: 'resized', width });
+    const later = setTimeout(() => tell({ t: 'settled' }), settled);
+    return () => clearTimeout(later);
+  }, [width]);
+  const busy = conversation.slow === null ? null : `Still working on: ${conversation.slow}`;
   return (
     <>
-      <Transcript lines={conversation.lines} width={width} color={color} />
-      {conversation.over ? null : <Prompt editor={editor} width={width} color={color} />}
+      <Transcript lines={conversation.lines} width={width} color={color} isAscii={isAscii} />
+      {conversation.over ? null : (
+        <Prompt editor={editor} window={window} color={color} isAscii={isAscii} busy={busy} />
+      )}
     </>
   );
 };

@@ -4,17 +4,23 @@ import type { Tone } from '../say/tokens.ts';
 /** Properties for Ink's Text; empty when the keeper wants no colour. */
 export interface Tint {
   readonly color?: string;
-  readonly dimColor?: boolean;
+  readonly bold?: boolean;
 }
+
+/**
+ * Out of the fixed 240 of a terminal with 256 colours, since the first sixteen are each theme's own: middling in
+ * brightness, so that they stand out from a white and a black ground alike. `tests/cli/chat/colours.test.ts` measures it.
+ */
+const [grey, green, pink, brown] = ['ansi256(243)', 'ansi256(29)', 'ansi256(162)', 'ansi256(130)'];
 
 const tints: Readonly<Record<Tone, Tint>> = {
   plain: {},
-  aside: { dimColor: true },
-  held: { color: 'cyan' },
-  failed: { color: 'magenta' },
-  'not known': { color: 'yellow' },
-  careful: { color: 'yellow' },
+  aside: { color: grey },
+  held: { color: green },
+  failed: { color: pink },
+  'not known': { color: brown },
+  careful: { color: brown, bold: true },
 };
 
-/** How a tone is tinted; `color` is false under NO_COLOR. */
+/** How a tone is tinted; `color` is false where none is wanted, or where the terminal has no such colours. */
 export const tintOf = (tone: Tone, color: boolean): Tint => (color ? tints[tone] : {});

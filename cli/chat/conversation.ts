@@ -1,19 +1,29 @@
 /** What stands in the transcript: the keeper's lines and what was told, in order; and how a line is answered. Pure. */
+import { drawingFor } from '../say/lay-out.ts';
 import type { Token } from '../say/tokens.ts';
 
 export type Line =
   | { readonly t: 'said'; readonly id: number; readonly words: string }
-  | { readonly t: 'told'; readonly id: number; readonly tokens: readonly Token[] };
+  /** `width` is that of the window in which it is written, in columns. */
+  | { readonly t: 'told'; readonly id: number; readonly tokens: readonly Token[]; readonly width: number };
 
 export interface Conversation {
   readonly lines: readonly Line[];
   /** The keeper is done; the prompt is taken away and the chat ends. */
   readonly over: boolean;
+  /** Columns of the window. */
+  readonly width: number;
+  /** The line being worked on for longer than a moment. */
+  readonly slow: string | null;
 }
 
 export type Event =
   | { readonly t: 'said'; readonly words: string }
   | { readonly t: 'told'; readonly tokens: readonly Token[]; readonly leaves: boolean }
+  | { readonly t: 'slow'; readonly words: string }
+  | { readonly t: 'resized'; readonly width: number }
+  /** The window has kept its size for a while. */
+  | { readonly t: 'settled' }
   | { readonly t: 'left' };
 
 /** What comes back for the keeper's words. */
@@ -27,20 +37,57 @@ export interface Told {
 export type Turn = (words: string) => Promise<Told>;
 
 /** A conversation in which only the opening has been said. */
-export const beginWith = (opening: readonly Token[]): Conversation => ({
-  lines: opening.length === 0 ? [] : [{ t: 'told', id: 0, tokens: opening }],
+export const beginWith = ({
+  opening,
+  width,
+}: {
+  opening: readonly Token[];
+  width: number;
+}): Conversation => ({
+  lines: opening.length === 0 ? [] : [{ t: 'told', id: 0, tokens: opening, width }],
   over: false,
+  width,
+  slow: null,
 });
+
+/**
+ * The pictures of the newest answer that another width draws otherwise. They are drawn again under the answer: what was
+ * written stays, since each terminal breaks its old rows in its own way, and none of them can be found again for sure.
+ */
+const drawnOtherwise = ({ lines, width }: Conversation): readonly Token[] => {
+  const last = lines.at(-1);
+  if (last?.t !== 'told') return [];
+  return last.tokens.filter(
+    (token) =>
+      token.t === 'picture' &&
+      drawingFor(token, width).join('\n') !== drawingFor(token, last.width).join('\n'),
+  );
+};
 
 /** The conversation after an event. */
 export const follow = (conversation: Conversation, event: Event): Conversation => {
   const id = conversation.lines.length;
-  const add = (line: Line, over: boolean): Conversation => ({ lines: [...conversation.lines, line], over });
+  const { width } = conversation;
+  const add = (line: Line, over: boolean): Conversation => ({
+    ...conversation,
+    lines: [...conversation.lines, line],
+    over,
+    slow: null,
+  });
   switch (event.t) {
     case 'said':
       return add({ t: 'said', id, words: event.words }, conversation.over);
     case 'told':
-      return add({ t: 'told', id, tokens: event.tokens }, event.leaves || conversation.over);
+      return add({ t: 'told', id, tokens: event.tokens, width }, event.leaves || conversation.over);
+    case 'slow':
+      return { ...conversation, slow: event.words };
+    case 'resized':
+      return event.width === width ? conversation : { ...conversation, width: event.width };
+    case 'settled': {
+      const tokens = drawnOtherwise(conversation);
+      if (tokens.length === 0) return conversation;
+      return { ...conversation, lines: [...conversation.lines, { t: 'told', id, tokens, width }] };
+    }
     case 'left':
       return { ...conversation, over: true };
   }

@@ -1,17 +1,28 @@
-/** The door to the chat: loads Ink, draws until the keeper leaves, gives the terminal back. */
+/** The door to the chat: draws it, or has it line by line, until the keeper leaves, and gives the terminal back. */
+import { toAscii } from '../say/ascii.ts';
+import { plain } from '../say/plain.ts';
+import { readOut } from '../say/read-out.ts';
 import type { Token } from '../say/tokens.ts';
+import type { ChatWay } from './chat-way.ts';
 import type { Turn } from './conversation.ts';
+import { foldLong } from './fold-long.ts';
+import { chatInLines } from './in-lines.ts';
+import type { Complete } from './prompt/completing.ts';
+import { sizeOf } from './window-size.ts';
 
-/** Everything the chat needs from outside. `canChat` must have said yes to these streams. */
+/** Everything the chat needs from outside. */
 export interface ChatDoors {
   readonly stdin: NodeJS.ReadStream;
   /** Its `columns` and `rows` are followed as the window is resized. */
   readonly stdout: NodeJS.WriteStream;
   /** The live environment of the process, not a copy: Ink reads it once, while it is loaded. */
   readonly env: NodeJS.ProcessEnv;
-  /** False under NO_COLOR. */
+  /** What `chatWay` said of these streams. */
+  readonly way: ChatWay;
+  /** False under NO_COLOR, and where the terminal has too few. */
   readonly color: boolean;
-  readonly screenReader: boolean;
+  /** Whether nothing beyond ASCII may be shown. */
+  readonly isAscii: boolean;
   /** What is said before the first line; may be empty. */
   readonly opening: readonly Token[];
   readonly turn: Turn;
@@ -19,6 +30,8 @@ export interface ChatDoors {
   readonly takesEmpty?: (() => boolean) | undefined;
   /** Lines sent on earlier days, oldest first. */
   readonly history: readonly string[];
+  /** What a line may go on with, for Tab. */
+  readonly ways: Complete;
 }
 
 /** Ink draws no prompt when CI is set to anything at all, even to nothing; yet here a person sits at a terminal. */
@@ -35,9 +48,8 @@ const loadDrawing = async (env: NodeJS.ProcessEnv) => {
   }
 };
 
-/** Chats until the keeper leaves. Rejects only when `turn` does; the terminal is clean by then. */
-export const startChat = async (doors: ChatDoors): Promise<void> => {
-  const { stdin, stdout, env, screenReader, ...chat } = doors;
+const draw = async (doors: ChatDoors): Promise<void> => {
+  const { stdin, stdout, env, way: _way, ...chat } = doors;
   const { render, Chat } = await loadDrawing(env);
   // Before the first drawing: a key typed the moment the prompt appears must not be echoed beside it.
   stdin.setRawMode(true);
@@ -47,12 +59,25 @@ export const startChat = async (doors: ChatDoors): Promise<void> => {
       stdout,
       exitOnCtrlC: false,
       patchConsole: false,
-      isScreenReaderEnabled: screenReader,
+      // Ink's own way for screen readers writes the prompt anew at every key; ours, line by line, does not.
+      isScreenReaderEnabled: false,
     });
     await app.waitUntilExit();
   } finally {
     stdin.setRawMode(false);
-    // In screen-reader mode Ink ends on the prompt's own row.
-    if (screenReader) stdout.write('\n');
   }
+};
+
+const heard = (tokens: readonly Token[]): readonly string[] =>
+  tokens.map(readOut).filter((sentence) => sentence !== '');
+
+/** Chats until the keeper leaves. Rejects only when `turn` does; the terminal is clean by then. */
+export const startChat = (doors: ChatDoors): Promise<void> => {
+  const { way, stdout, isAscii } = doors;
+  const turn = foldLong(doors.turn, () => sizeOf(stdout));
+  if (way === 'drawn') return draw({ ...doors, turn });
+  const lines = (tokens: readonly Token[]): readonly string[] =>
+    way === 'heard' ? heard(tokens) : plain(tokens, sizeOf(stdout).columns);
+  const show = (tokens: readonly Token[]) => (isAscii ? lines(tokens).map(toAscii) : lines(tokens));
+  return chatInLines({ ...doors, turn, show });
 };

@@ -1,5 +1,5 @@
 /** All that was said and told; each line is written once and then belongs to the terminal's own scrollback. */
-import { Box, Static, Text, useIsScreenReaderEnabled } from 'ink';
+import { Box, Static, Text } from 'ink';
 import { clean } from '../say/clean.ts';
 import { wrap } from '../say/wrap.ts';
 import { tintOf } from './colours.ts';
@@ -10,6 +10,7 @@ export interface TranscriptProps {
   readonly lines: readonly Line[];
   readonly width: number;
   readonly color: boolean;
+  readonly isAscii: boolean;
 }
 
 /** Before the keeper's own words, so that they can be told from an answer without colour. */
@@ -20,20 +21,17 @@ const SaidView = ({ words, width, color }: { words: string; width: number; color
 );
 
 /** The transcript, one item a line, a blank row after each thing told. */
-export const Transcript = ({ lines, width, color }: TranscriptProps) => {
-  const isHeard = useIsScreenReaderEnabled();
-  return (
-    <Static items={[...lines]}>
-      {(line) =>
-        line.t === 'said' ? (
-          <SaidView key={line.id} words={line.words} width={width} color={color} />
-        ) : (
-          <Box key={line.id} flexDirection="column">
-            <TokensView tokens={line.tokens} width={width} color={color} />
-            {isHeard ? null : <Text> </Text>}
-          </Box>
-        )
-      }
-    </Static>
-  );
-};
+export const Transcript = ({ lines, width, color, isAscii }: TranscriptProps) => (
+  <Static items={[...lines]}>
+    {(line) =>
+      line.t === 'said' ? (
+        <SaidView key={line.id} words={line.words} width={width} color={color} />
+      ) : (
+        <Box key={line.id} flexDirection="column">
+          <TokensView tokens={line.tokens} width={line.width} color={color} isAscii={isAscii} />
+          <Text> </Text>
+        </Box>
+      )
+    }
+  </Static>
+);

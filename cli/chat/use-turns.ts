@@ -2,6 +2,9 @@
 import { useRef } from 'react';
 import type { Event, Turn } from './conversation.ts';
 
+/** What takes longer than this is said to be going on, in milliseconds; anything said about less would only flicker. */
+const slow = 1000;
+
 /**
  * A function that queues a line: it is shown, answered, and the answer shown, before the next one is begun. Nothing is
  * begun after a turn that leaves. A turn that throws is our own bug: the chat ends and the error is handed on.
@@ -14,9 +17,14 @@ export const useTurns = (
   const last = useRef<Promise<boolean>>(Promise.resolve(false));
   const take = async (words: string): Promise<boolean> => {
     tell({ t: 'said', words });
-    const { tokens, leave = false } = await turn(words);
-    tell({ t: 'told', tokens, leaves: leave });
-    return leave;
+    const late = setTimeout(() => tell({ t: 'slow', words }), slow);
+    try {
+      const { tokens, leave = false } = await turn(words);
+      tell({ t: 'told', tokens, leaves: leave });
+      return leave;
+    } finally {
+      clearTimeout(late);
+    }
   };
   return (words) => {
     last.current = last.current

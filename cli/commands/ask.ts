@@ -1,4 +1,5 @@
 /** Answers questions from the command line or from standard input; writes nothing. */
+import { toAscii } from '../say/ascii.ts';
 import { jsonLine } from '../say/json-line.ts';
 import { plain } from '../say/plain.ts';
 import type { Surroundings } from '../surroundings.ts';
@@ -44,11 +45,15 @@ export const converse = async (
   return { out, err: isDemo ? [demoNote] : [], exit };
 };
 
+/** Tokens as rows of plain text, in ASCII where the locale has nothing else. */
+export const showTokens = (tokens: Reply['tokens'], { width, isAscii }: Surroundings): readonly string[] =>
+  isAscii ? plain(tokens, width).map(toAscii) : plain(tokens, width);
+
 /** A reply as JSON on one line, or as plain text. */
 export const showReply =
   (given: Given, around: Surroundings) =>
   (reply: Reply): readonly string[] =>
-    given.options.json === true ? [jsonLine(reply.json)] : plain(reply.tokens, around.width);
+    given.options.json === true ? [jsonLine(reply.json)] : showTokens(reply.tokens, around);
 
 export const ask: Command = {
   name: 'ask',

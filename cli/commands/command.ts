@@ -24,6 +24,8 @@ export interface Command {
   readonly name: string;
   readonly says: string;
   readonly usage: string;
+  /** Where it takes one of a few words, those words. */
+  readonly words?: readonly string[] | undefined;
   readonly options: readonly Option[];
   readonly run: (given: Given, around: Surroundings) => Promise<Outcome>;
 }

@@ -11,8 +11,9 @@ const fileIn = ({ stateFolder }: Surroundings): string => join(stateFolder, 'his
 export const linesSent = (around: Surroundings): readonly string[] =>
   (readKept(fileIn(around)) ?? '').split('\n').filter((line) => line !== '');
 
-/** Keeps a line. The file is read anew, since a second chat may be writing too; a line sent twice running is kept once. */
+/** Keeps a line, unless nothing is to be written. The file is read anew, since a second chat may be writing too; a line sent twice running is kept once. */
 export const keepLine = (around: Surroundings, words: string): void => {
+  if (around.isReadOnly) return;
   const line = words.replace(/\s+/g, ' ').trim();
   const before = linesSent(around);
   if (line === '' || before.at(-1) === line) return;

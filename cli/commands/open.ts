@@ -52,8 +52,7 @@ export const openFlock = async (
     now: around.now,
     by: around.by,
     rulesFolder: around.rulesFolder,
-    // Whatever was meant by another word than "no", writing is what it cannot have meant.
-    isReadOnly: !['', 'no', undefined].includes(around.env.PENSIDE_READ_ONLY),
+    isReadOnly: around.isReadOnly,
     isAscii: around.isAscii,
     fetchForecast: forecastDoor(around, leaving),
   };

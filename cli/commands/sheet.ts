@@ -1,4 +1,5 @@
 /** A sheet for a helper, to be printed: today's round, or the answer to a question. */
+import { jsonLine } from '../say/json-line.ts';
 import { plain } from '../say/plain.ts';
 import { saySheet } from '../say/sheet.ts';
 import { speechFor } from '../talk/flock.ts';
@@ -16,7 +17,8 @@ export const sheet: Command = {
   name: 'sheet',
   says: "print today's round, or the answer to a question, for a helper who knows nothing",
   usage: 'penside sheet [options] [today | "<question>"]',
-  options: [options.group, options.on, options.asOf, options.file],
+  words: ['today'],
+  options: [options.json, options.group, options.on, options.asOf, options.file],
   run: async (given, around) => {
     const opened = await openFlock(given, around, true);
     if ('exit' in opened) return opened;
@@ -24,12 +26,14 @@ export const sheet: Command = {
     const words = given.words.join(' ');
     const asked = words === '' || words === 'today' ? 'what needs doing today' : words;
     const manner = { on: flock.today, group: textOf(given, 'group') ?? null, write: false };
-    const { memory, tokens, exit } = await turn(flock, asked, nothingYet, manner);
+    const { memory, tokens, exit, json } = await turn(flock, asked, nothingYet, manner);
     const { answer } = memory;
     if (answer === null)
       return exit === exits.answered
         ? wrongUse('sheet wants a question that has an answer, as: penside sheet "how much feed"')
         : { out: [], err: plain(tokens, around.width), exit };
+    // For scripts it is the answer that the sheet is made from.
+    if (given.options.json === true) return { out: [jsonLine(json)], err: [], exit };
     const out = plain(
       saySheet(speechFor(flock), answer, birdsIn(flock, answer), isSupposed(memory)),
       printed,

@@ -1,8 +1,8 @@
 /** Writes records told in plain words. */
 import { jsonLine } from '../say/json-line.ts';
-import { plain } from '../say/plain.ts';
 import { nothingYet } from '../talk/reply.ts';
 import { turn } from '../talk/turn.ts';
+import { showTokens } from './ask.ts';
 import { type Command, textOf, wrongUse } from './command.ts';
 import { linesToAnswer } from './lines.ts';
 import { openFlock } from './open.ts';
@@ -36,7 +36,7 @@ export const tell: Command = {
       out.push(
         ...(given.options.json === true
           ? [jsonLine(reply.record ?? notARecord)]
-          : plain(reply.tokens, around.width)),
+          : showTokens(reply.tokens, around)),
       );
     }
     return { out, err: [], exit };

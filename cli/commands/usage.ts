@@ -1,22 +1,14 @@
 /** Help texts, from the same definitions that read the command line. */
-
-import { exits } from '../talk/reply.ts';
 import type { Command, Option } from './command.ts';
 import { commands } from './index.ts';
+import { environment, exitCodes, forms, freeOptions, help } from './program.ts';
+
+/** Names in a column of their own, what they mean behind them. */
+const column = (name: string, width: number, says: string): string =>
+  name.length < width ? `${name.padEnd(width)}${says}` : `${name}\n${' '.repeat(width)}${says}`;
 
 const optionLine = ({ name, takes, says }: Option): string =>
-  `  ${`--${name}${takes === null ? '' : ` ${takes}`}`.padEnd(16)}${says}`;
-
-/** What each exit code means; of several lines answered, the highest counts. */
-const exitCodes: readonly { readonly code: number; readonly says: string }[] = [
-  { code: exits.answered, says: 'answered, recorded, or nothing wrong' },
-  { code: exits.problems, says: 'problems: in the file or the rules, or nothing could be written' },
-  { code: exits.notUnderstood, says: 'not understood, or more than one thing may be meant' },
-  { code: exits.cannotSay, says: 'cannot say yet: something is missing' },
-  { code: exits.wrongUse, says: 'wrong use of the command line' },
-];
-
-const help: Option = { name: 'help', takes: null, says: 'this text' };
+  column(`  --${name}${takes === null ? '' : ` ${takes}`}`, 20, says);
 
 /** The help of one command. */
 export const usageOf = (command: Command): readonly string[] => [
@@ -29,12 +21,15 @@ export const usageOf = (command: Command): readonly string[] => [
 
 /** The help of the whole program. */
 export const usage = (): readonly string[] => [
-  "penside                          chat, or without a terminal today's round",
-  'penside "<question or record>"   answer a question; write a record once it is complete',
-  ...commands.map((command) => `${command.usage.padEnd(33)}${command.says}`),
+  ...[...forms, ...commands].map(({ usage: way, says }) => column(way, 33, says)),
   '',
-  '  penside COMMAND --help shows the options of a command.',
+  ...freeOptions.map(optionLine),
+  '',
+  '  penside COMMAND --help shows the options of a command; penside man is the whole manual.',
   '',
   'Exit codes',
-  ...exitCodes.map(({ code, says }) => `  ${String(code).padEnd(4)}${says}`),
+  ...exitCodes.map(({ code, says }) => column(`  ${code}`, 6, says)),
+  '',
+  'Environment',
+  ...environment.map(({ name, says }) => column(`  ${name}`, 22, says)),
 ];

@@ -43,6 +43,7 @@ export const weather: Command = {
   name: 'weather',
   says: 'show the forecast for your place, fetched where you have switched that on',
   usage: 'penside weather [options] [on | off | at LATITUDE LONGITUDE]',
+  words: ['on', 'off', 'at'],
   options: [
     { name: 'now', takes: null, says: 'fetch also where the last forecast is still fresh' },
     options.json,

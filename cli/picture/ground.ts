@@ -1,6 +1,6 @@
 /** A map of the ground: a row for each strip, what was used of it, and where the pens stand. */
 import { listed } from '../say/listed.ts';
-import { type Draw, width } from './picture.ts';
+import type { Draw } from './picture.ts';
 
 /** Places are pen lengths along a strip, 0 where it is entered first. */
 export interface GroundSeries {
@@ -19,7 +19,7 @@ export interface GroundSeries {
 
 const margin = 10;
 
-export const drawGround: Draw<GroundSeries> = (_speech, { places, used, pens }, _group, marks) => {
+export const drawGround: Draw<GroundSeries> = (_speech, { places, used, pens }, _group, { marks, width }) => {
   const cells = Math.min(places, width - margin);
   const cellOf = (place: number): number => Math.min(cells - 1, Math.floor((place * cells) / places));
   const rows = used.map((count, index) => {

@@ -4,7 +4,7 @@ import { addDays, daysBetween } from '../../engine/day.ts';
 import { sayDay, sayValue } from '../say/quantity.ts';
 import type { Speech } from '../say/speech.ts';
 import { makeCanvas } from './canvas.ts';
-import { type Draw, width } from './picture.ts';
+import type { Draw } from './picture.ts';
 
 /** Weights in kg, ages in days. */
 export interface GrowthSeries {
@@ -19,7 +19,6 @@ export interface GrowthSeries {
 }
 
 const [rows, margin] = [10, 10];
-const columns = width - margin;
 
 const sayWeight = (speech: Speech, value: number): string =>
   sayValue(speech, { value, unit: 'kg' }, 'live-weight');
@@ -45,7 +44,8 @@ const sayGrowth = (speech: Speech, series: GrowthSeries, group: string | null): 
   return `Growth of the ${group}: about ${sayWeight(speech, middle)} on ${sayDay(series.today, speech.today)}, between ${sayWeight(speech, low)} and ${sayWeight(speech, high)}; ${sayWeight(speech, end)} expected on ${sayDay(series.to, speech.today)}; ${weighed}.`;
 };
 
-export const drawGrowth: Draw<GrowthSeries> = (speech, series, group, marks) => {
+export const drawGrowth: Draw<GrowthSeries> = (speech, series, group, { marks, width }) => {
+  const columns = width - margin;
   const days = Math.max(1, daysBetween(series.from, series.to));
   const top = Math.max(
     ...series.line.map(([, , , high]) => high),

@@ -8,11 +8,20 @@ export interface Picture {
   readonly says: string;
 }
 
-/** Draws one kind of series. */
-export type Draw<Series> = (speech: Speech, series: Series, group: string | null, marks: Marks) => Picture;
+/** What a picture is drawn with, and how many columns it may take. */
+export interface Frame {
+  readonly marks: Marks;
+  readonly width: number;
+}
 
-/** Columns of the widest picture: it fits a narrow terminal. */
-export const width = 60;
+/** Draws one kind of series. */
+export type Draw<Series> = (speech: Speech, series: Series, group: string | null, frame: Frame) => Picture;
+
+/** Columns that pictures are drawn for, widest first: each window takes the widest that it has room for. */
+export const widths = [100, 80, 60] as const;
+
+/** Columns of the picture in data, where no window is known. */
+export const dataWidth = 60;
 
 /** Several pictures as one, an empty line between them; null where there is none. */
 export const joinPictures = (pictures: readonly Picture[]): Picture | null =>

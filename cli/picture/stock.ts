@@ -2,7 +2,7 @@
 import { addDays, type Day } from '../../engine/day.ts';
 import { sayDay, sayValue } from '../say/quantity.ts';
 import type { Speech } from '../say/speech.ts';
-import { type Draw, width } from './picture.ts';
+import type { Draw } from './picture.ts';
 
 /** Mass in kg; `left` is what there is at the beginning of each day from `from` on. */
 export interface StockSeries {
@@ -13,12 +13,14 @@ export interface StockSeries {
 }
 
 const mostRows = 10;
-const bar = 24;
+/** Columns beside the bar: the day before it and the mass behind it. */
+const beside = 36;
 
 const sayMass = (speech: Speech, value: number): string =>
   sayValue(speech, { value, unit: 'kg' }, 'feed-left');
 
-export const drawStock: Draw<StockSeries> = (speech, { from, out, left }, _group, marks) => {
+export const drawStock: Draw<StockSeries> = (speech, { from, out, left }, _group, { marks, width }) => {
+  const bar = width - beside;
   const full = Math.max(...left);
   const stride = Math.ceil(left.length / mostRows);
   const shown = left.flatMap((mass, at) => (at % stride === 0 ? [{ mass, on: addDays(from, at) }] : []));

@@ -3,7 +3,7 @@ import { type Day, daysBetween } from '../../engine/day.ts';
 import { listed } from '../say/listed.ts';
 import { sayDay } from '../say/quantity.ts';
 import type { Speech } from '../say/speech.ts';
-import { type Draw, width } from './picture.ts';
+import type { Draw } from './picture.ts';
 
 export interface Batch {
   readonly group: string;
@@ -22,7 +22,6 @@ export interface YearSeries {
 
 const months = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 const margin = 11;
-const columns = 48;
 const longestName = margin - 2;
 
 const sayBatch = (speech: Speech, { group, hatched, out, end, isGone }: Batch): string => {
@@ -32,7 +31,9 @@ const sayBatch = (speech: Speech, { group, hatched, out, end, isGone }: Batch): 
   return `the ${group} hatched on ${day(hatched)}${grass}${last}`;
 };
 
-export const drawYear: Draw<YearSeries> = (speech, { today, batches }, _group, marks) => {
+export const drawYear: Draw<YearSeries> = (speech, { today, batches }, _group, { marks, width }) => {
+  // Whole columns a month, so that the months stand over what they are.
+  const columns = Math.floor((width - margin) / months.length) * months.length;
   const year = today.slice(0, 4);
   const first = `${year}-01-01`;
   const days = daysBetween(first, `${Number(year) + 1}-01-01`);

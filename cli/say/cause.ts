@@ -1,6 +1,6 @@
 /** A cause of a change in words: what was told and on which line, which figure or rules, or that days went by. */
 import { daysBetween } from '../../engine/day.ts';
-import type { Cause } from '../../engine/types.ts';
+import type { Cause, HeardAs } from '../../engine/types.ts';
 import { listed } from './listed.ts';
 import { sayDay } from './quantity.ts';
 import { sayRecord } from './record.ts';
@@ -36,6 +36,12 @@ const sayEntry = (speech: Speech, lines: readonly string[], cause: EntryCause): 
   }
 };
 
+/** What words were taken to ask, with its day where that is what differs. */
+const sayHeard = (speech: Speech, { question, groups, on }: HeardAs, withDay: boolean): string => {
+  const whose = groups.length === 0 ? '' : ` for the ${listed(groups)}`;
+  return `${speech.book.questions[question]?.offer ?? question}${whose}${withDay ? `, on ${sayDay(on, speech.today)}` : ''}`;
+};
+
 /** One cause, as the end of "because …". `lines` are the raw lines of the ledger. */
 export const sayCause = (speech: Speech, lines: readonly string[], cause: Cause): string => {
   switch (cause.kind) {
@@ -45,6 +51,11 @@ export const sayCause = (speech: Speech, lines: readonly string[], cause: Cause)
       return `the figure ${cause.figure} has another value since ${sayDay(cause.from, speech.today)}`;
     case 'rules':
       return 'the rules themselves have changed';
+    case 'heard': {
+      const { words, from, to } = cause;
+      const heard = (as: HeardAs): string => sayHeard(speech, as, from.on !== to.on);
+      return `"${words}" was heard as ${heard(from)}, and is heard now as ${heard(to)}`;
+    }
     case 'days': {
       const days = daysBetween(cause.from, cause.to);
       return days === 1 ? 'a day has passed' : `${days} days have passed`;

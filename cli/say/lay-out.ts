@@ -11,6 +11,8 @@ export interface Span {
   readonly tone: Tone;
 }
 
+type PictureToken = Extract<Token, { t: 'picture' }>;
+
 /** One row of the screen, left to right. An empty row has no spans. */
 export type Row = readonly Span[];
 
@@ -73,19 +75,20 @@ const rowsOfParts = (parts: Parts, measure: number): readonly Row[] => {
   ];
 };
 
-const rowsOfPicture = (lines: readonly string[], says: string, measure: number): readonly Row[] => {
-  const drawn = lines.map((line) => clean(line).trimEnd());
-  // A drawing that does not fit is noise once wrapped; its sentence says the same.
-  const fits = drawn.every((line) => columnsOf(line) <= measure);
-  return [
-    ...(fits ? drawn.map((text): Row => (text === '' ? [] : [{ text, tone: 'plain' }])) : []),
-    ...wrap(clean(says), measure).map((text): Row => [{ text, tone: 'aside' }]),
-  ];
-};
+/** The widest drawing of a picture that fits a window; one that does not is noise once wrapped, and its sentence says the same. */
+export const drawingFor = ({ drawings }: PictureToken, width: number): readonly string[] =>
+  drawings
+    .map((lines) => lines.map((line) => clean(line).trimEnd()))
+    .find((lines) => lines.every((line) => columnsOf(line) <= measureOf(width))) ?? [];
+
+const rowsOfPicture = (picture: PictureToken, measure: number): readonly Row[] => [
+  ...drawingFor(picture, measure).map((text): Row => (text === '' ? [] : [{ text, tone: 'plain' }])),
+  ...wrap(clean(picture.says), measure).map((text): Row => [{ text, tone: 'aside' }]),
+];
 
 const rowsOf = (token: Token, measure: number): readonly Row[] => {
   if (token.t === 'blank') return [[]];
-  if (token.t === 'picture') return rowsOfPicture(token.lines, token.says, measure);
+  if (token.t === 'picture') return rowsOfPicture(token, measure);
   return rowsOfParts(partsOf(token), measure);
 };
 

@@ -10,6 +10,7 @@ const forms: Readonly<Record<string, string>> = {
   stamp: 'a local time with offset, as 2026-05-14T07:30:00-04:00',
   text: 'text in quotes, as "reds"',
   count: 'a whole number without quotes, as 3',
+  number: 'a number without quotes, as 1.5',
   flag: 'true or false without quotes',
   list: 'a list, as ["3.1 lb", "3.4 lb"]',
   money: 'an amount of money in quotes, as "58.50"',
@@ -35,6 +36,15 @@ const bounds = (data: Data): string => {
   if (data.min !== undefined) return `at least ${data.min}`;
   if (data.max !== undefined) return `at most ${data.max}`;
   return data.other === undefined ? 'possible' : `in keeping with ${data.other}`;
+};
+
+/** Why an undo or a correction finds no line, as the end of "this counts for nothing, as …". */
+const unfound: Readonly<Record<string, string>> = {
+  missing: 'the line it names is empty or not there',
+  later: 'the line it names comes after it',
+  'another-line': 'the line it was written for is not in the file as it was',
+  several: 'several lines are just like the one it was written for',
+  'not-correctable': 'the line it names has nothing to put right',
 };
 
 const wordings: Readonly<Record<string, Wording>> = {
@@ -101,7 +111,11 @@ const wordings: Readonly<Record<string, Wording>> = {
       `Name one of its cells under "at": ${text(data, 'wants')}.`,
     ),
   'no-cells': (data) => say(`${text(data, 'figure')} is one number and no table.`, 'Leave out "at".'),
-  'undo-target': (data) => say(`${text(data, 'field')} does not point at a line that can be taken back.`),
+  'undo-target': (data) =>
+    say(
+      `this counts for nothing, as ${unfound[text(data, 'cause')] ?? 'its line is not found'}.`,
+      'What it was about still stands: take that back, or put it right, once more.',
+    ),
   'name-taken': (data) =>
     say(`there are birds called ${text(data, 'found')} already.`, 'Give the new ones another name.'),
   'unknown-group': (data) => say(`there are no birds called ${text(data, 'found')}.`, meant(data)),

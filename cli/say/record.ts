@@ -1,6 +1,6 @@
 /** A record in words: read back in one line, and the question for what is still missing. */
 import { isDay } from '../../engine/day.ts';
-import type { RecordWords } from '../../engine/types.ts';
+import type { Entry, FieldValue, Quantity, RecordWords } from '../../engine/types.ts';
 import { readQuantity } from '../../engine/units.ts';
 import { listed } from './listed.ts';
 import { nameOfTerm } from './named.ts';
@@ -15,6 +15,17 @@ export interface Recordable {
   readonly on: string;
   readonly fields: Readonly<Record<string, unknown>>;
 }
+
+const asText = ({ value, unit }: Quantity): string => `${value} ${unit}`;
+
+const asTyped = (value: FieldValue): unknown => {
+  if (Array.isArray(value)) return value.map((each) => (typeof each === 'string' ? each : asText(each)));
+  return typeof value === 'object' && 'unit' in value ? asText(value) : value;
+};
+
+/** The fields of an entry that was read, corrections and all, as they would stand in the ledger. */
+export const asKept = ({ fields }: Pick<Entry, 'fields'>): Recordable['fields'] =>
+  Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, asTyped(value)]));
 
 /** Money stands in the ledger as decimal text in fields of these names. */
 const moneyFields = new Set(['price', 'paid']);
@@ -37,11 +48,29 @@ const sayField = (speech: Speech, name: string, value: unknown): string => {
 
 const wordsFor = (speech: Speech, kind: string): RecordWords | undefined => speech.book.records[kind];
 
+/** A price that is set is read back as money. */
+const settingInWords = (speech: Speech, fields: Recordable['fields']): Recordable['fields'] => {
+  const { what, value } = fields;
+  const dimension = typeof what === 'string' ? speech.book.words.settings[what]?.dimension : undefined;
+  return dimension === 'money' && typeof value === 'string'
+    ? { ...fields, value: `${speech.currency}${value}` }
+    : fields;
+};
+
+/** `1 white lost`: beside a count of one a name stands for one bird. Names that are no plain plural stay as they are. */
+const oneOf = (template: string, values: Readonly<Record<string, unknown>>): string =>
+  values.count !== 1
+    ? template
+    : template.replace(/\{count\} \{(group|what)\}/, (pair, name: string) => {
+        const plural = values[name];
+        return typeof plural === 'string' && /[^su]s$/.test(plural) ? `1 ${plural.slice(0, -1)}` : pair;
+      });
+
 /** The entry read back; a part in [square brackets] falls away when one of its fields is missing. */
 export const sayRecord = (speech: Speech, { kind, on, fields }: Recordable): string => {
   const template = wordsFor(speech, kind)?.says ?? kind;
   const values: Readonly<Record<string, unknown>> = {
-    ...(kind === 'figure' ? figureFieldsInWords(speech, fields) : fields),
+    ...(kind === 'figure' ? figureFieldsInWords(speech, fields) : settingInWords(speech, fields)),
     on,
   };
   const has = (name: string): boolean =>
@@ -49,7 +78,7 @@ export const sayRecord = (speech: Speech, { kind, on, fields }: Recordable): str
   const kept = template.replace(/\[([^\]]*)\]/g, (_, part: string) =>
     [...part.matchAll(/\{([^}]+)\}/g)].every(([, name = '']) => has(name)) ? part : '',
   );
-  const filled = kept.replace(/\{([^}]+)\}/g, (_, name: string) =>
+  const filled = oneOf(kept, values).replace(/\{([^}]+)\}/g, (_, name: string) =>
     has(name) ? sayField(speech, name, values[name]) : 'not said',
   );
   const day = on === speech.today ? '' : `, on ${sayDay(on, speech.today)}`;

@@ -36,6 +36,9 @@ const gives: Readonly<Record<Rule['gives'], string>> = {
 
 const named = (id: string): string => (id.split('/')[1] ?? id).replaceAll('-', ' ');
 
+/** Why a rule is right, as one whole sentence. */
+export const sayWhyRight = ({ whyRight }: Rule): string => `${whyRight.replace(/\.$/, '')}.`;
+
 /** A rule in full. */
 export const sayRulePage = (speech: Speech, rule: Rule): readonly Token[] => [
   {
@@ -47,7 +50,7 @@ export const sayRulePage = (speech: Speech, rule: Rule): readonly Token[] => [
     `${gives[rule.gives]} when ${sayConditions(speech, rule.when).length > 1 ? 'all of this holds' : 'this holds'}:`,
   ),
   ...sayConditions(speech, rule.when).map((text) => detail(`– ${text}`)),
-  detail(`Why: ${rule.whyRight}.`),
+  detail(`Why: ${sayWhyRight(rule)}`),
   detail(saySourceInFull(speech, rule.source)),
   ...(rule.outranks.length === 0
     ? []
@@ -61,7 +64,8 @@ export const sayRulePage = (speech: Speech, rule: Rule): readonly Token[] => [
   detail(`Its name: ${rule.id}.`),
 ];
 
-const sayKey = (speech: Speech, { by }: Figure, depth: number, key: string): string => {
+/** A key of an axis in words: `from 28 days`, `at 56 days`, `slow`. */
+export const sayKey = (speech: Speech, { by }: Figure, depth: number, key: string): string => {
   const axis = by[depth];
   if (axis === undefined || axis.between === 'name') return key.replaceAll('-', ' ');
   const at = axis.unit === null ? key : sayAsTyped(speech, { value: Number(key), unit: axis.unit });

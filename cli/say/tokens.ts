@@ -45,8 +45,12 @@ export type Token =
     }
   /** One of several readings offered back; the keeper answers with its number. */
   | { readonly t: 'choice'; readonly n: number; readonly text: string }
-  /** Lines drawn with characters, and the sentence that says the same. */
-  | { readonly t: 'picture'; readonly lines: readonly string[]; readonly says: string }
+  /** Lines drawn with characters, for windows of several widths, the widest first; and the sentence that says the same. */
+  | {
+      readonly t: 'picture';
+      readonly drawings: readonly (readonly string[])[];
+      readonly says: string;
+    }
   | { readonly t: 'blank' };
 
 /** What the words are about, for a view that can tint them; it never says more than the words do. */

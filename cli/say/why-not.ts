@@ -76,3 +76,18 @@ export const sayWhyNot = (speech: Speech, answer: Answer, wish: Gives | null): r
       ...(could.length === 0 ? [none] : could.flatMap((each) => sayPassed(speech, part, each))),
     ];
   });
+
+/** Why a month is not among those planned: the first rule that it breaks, and where the batch goes instead; or that it breaks none. */
+export const sayMonthAsked = (speech: Speech, answer: Answer): readonly Token[] => {
+  const refused = answer.parts.filter(({ verdict }) => verdict === 'no');
+  const none: Token = { t: 'detail', text: 'That month breaks no rule.' };
+  const others = answer.parts.filter((part) => part.verdict !== 'no' && part.headline !== null);
+  return [
+    ...refused.flatMap((part): Token[] => [
+      { t: 'claim', text: capital(sayClaim(speech, part)) },
+      ...sayDeciding(speech, answer, part),
+    ]),
+    ...(refused.length === 0 ? [none] : []),
+    ...others.map((part): Token => ({ t: 'claim', text: capital(sayClaim(speech, part)) })),
+  ];
+};

@@ -1,19 +1,17 @@
 /** Questions about the answers and the ledger themselves: why, where from, help, undo. */
 import type { Day } from '../../engine/day.ts';
 import { printOf } from '../../engine/index.ts';
-import { emptyJson, type JsonAnswer } from '../say/as-json.ts';
 import { sayHelp } from '../say/help.ts';
-import { plain } from '../say/plain.ts';
 import { sayProblem } from '../say/problem.ts';
 import { sayRecord } from '../say/record.ts';
 import type { Token } from '../say/tokens.ts';
 import type { Heard, Reading } from '../understand/types.ts';
 import { askReading } from './ask.ts';
 import { type Flock, speechFor } from './flock.ts';
-import { heardAsJson } from './heard-as-json.ts';
 import { leaveInside } from './inside.ts';
 import { exits, type Memory, type Reply, settled } from './reply.ts';
 import { answerRuleSource } from './rule-source.ts';
+import { sayOnly } from './say-only.ts';
 import { explainWhy } from './why.ts';
 import { answerWhyNot } from './why-not.ts';
 
@@ -29,29 +27,6 @@ interface About {
   readonly write: boolean;
 }
 
-/** A reply that only talks; the first token is its headline and the rest its steps. */
-const talk = (
-  { words, reading, memory }: About,
-  tokens: readonly Token[],
-  exit: number,
-  verdict: JsonAnswer['verdict'] = 'list',
-): Reply => {
-  const lines = plain(tokens, Number.POSITIVE_INFINITY).filter((line) => line !== '');
-  return {
-    tokens,
-    json: {
-      ...emptyJson(words, heardAsJson(reading)),
-      verdict,
-      headline: lines[0] ?? '',
-      steps: lines.slice(1),
-      ref: memory.answer?.ref ?? null,
-    },
-    record: null,
-    exit,
-    memory: { ...memory, choices: [] },
-  };
-};
-
 const nothingToExplain: readonly Token[] = [
   { t: 'claim', text: 'There is no answer to explain yet.' },
   { t: 'next', text: 'Ask something first, such as "can they go out", then "why".' },
@@ -60,14 +35,14 @@ const nothingToExplain: readonly Token[] = [
 const why = (about: About): Reply | Promise<Reply> => {
   const { flock, memory, reading } = about;
   const { answer } = memory;
-  if (answer === null) return talk(about, nothingToExplain, exits.cannotSay, 'cannot-say');
+  if (answer === null) return sayOnly(about, nothingToExplain, exits.cannotSay, { verdict: 'cannot-say' });
   if (reading.slots.not !== undefined)
     return answerWhyNot(flock, about.words, about.heard, reading, answer, memory);
   const { lines } = flock.engine();
   const { tokens, isFound } = explainWhy(speechFor(flock), answer, lines, about.words);
   return isFound
-    ? talk(about, tokens, exits.answered)
-    : talk(about, tokens, exits.notUnderstood, 'cannot-say');
+    ? sayOnly(about, tokens, exits.answered)
+    : sayOnly(about, tokens, exits.notUnderstood, { verdict: 'cannot-say' });
 };
 
 /** Leaves a what-if; the last question is answered once more, as things are. */
@@ -75,7 +50,7 @@ const leave = async (about: About): Promise<Reply> => {
   const { flock, memory, words } = about;
   const isSupposing = (memory.heard?.readings[0]?.supposing.length ?? 0) > 0;
   if (memory.inside.length === 0 && !isSupposing)
-    return talk(
+    return sayOnly(
       about,
       [{ t: 'claim', text: 'Nothing is being supposed: this is how things are.' }],
       exits.answered,
@@ -84,7 +59,7 @@ const leave = async (about: About): Promise<Reply> => {
   const [reading] = left.heard?.readings ?? [];
   const said: Token = { t: 'claim', text: 'Nothing is supposed any more.' };
   if (left.heard === null || reading === undefined || memory.answer === null)
-    return { ...talk(about, [said], exits.answered), memory: { ...left, choices: [] } };
+    return { ...sayOnly(about, [said], exits.answered), memory: { ...left, choices: [] } };
   const again = await askReading(flock, words, left.heard, { ...reading, stays: false }, about.on, left);
   return { ...again, tokens: [said, ...again.tokens] };
 };
@@ -101,11 +76,13 @@ const undo = async (about: About): Promise<Reply> => {
     .standing()
     .findLast(({ fields }) => fields.fetched === undefined);
   if (last === undefined)
-    return talk(
+    return sayOnly(
       about,
       [{ t: 'claim', text: 'There is nothing on record to take back.' }],
       exits.cannotSay,
-      'cannot-say',
+      {
+        verdict: 'cannot-say',
+      },
     );
   const { kind: _kind, on: _on, written: _written, by: _by, ...fields } = JSON.parse(last.raw);
   const says = sayRecord(speech, { kind: last.kind, on: last.on, fields });
@@ -115,10 +92,10 @@ const undo = async (about: About): Promise<Reply> => {
       { t: 'detail', text: `This would be taken back: ${says}` },
       { t: 'caution', text: flock.readOnly },
     ];
-    return talk(about, tokens, exits.problems, 'cannot-say');
+    return sayOnly(about, tokens, exits.problems, { verdict: 'cannot-say' });
   }
   if (!about.write || !flock.canWrite) {
-    return talk(
+    return sayOnly(
       about,
       [
         { t: 'claim', text: `This would be taken back: ${says}` },
@@ -131,23 +108,23 @@ const undo = async (about: About): Promise<Reply> => {
     { kind: 'undo', on: flock.today, line: last.line, print: printOf(last.raw) },
   ]);
   const reply = written.isWritten
-    ? talk(
+    ? sayOnly(
         about,
         [
           { t: 'claim', text: `Taken back: ${says}` },
           { t: 'detail', text: 'The line stays in the file, marked as undone.' },
         ],
         exits.answered,
-        'recorded',
+        { verdict: 'recorded' },
       )
-    : talk(
+    : sayOnly(
         about,
         [
           { t: 'claim', text: 'Not taken back.' },
           ...written.problems.map((each): Token => ({ t: 'caution', text: sayProblem(each)[0] ?? '' })),
         ],
         exits.problems,
-        'cannot-say',
+        { verdict: 'cannot-say' },
       );
   return {
     ...reply,
@@ -166,7 +143,7 @@ const handlers: Readonly<Record<string, (about: About) => Reply | Promise<Reply>
   'rule-source': ({ flock, words, reading, memory }) => answerRuleSource(flock, words, reading, memory),
   undo,
   'as-things-are': leave,
-  help: (about) => talk(about, sayHelp(about.flock.book), exits.answered),
+  help: (about) => sayOnly(about, sayHelp(about.flock.book), exits.answered),
 };
 
 /** Whether a topic is about the answers themselves. */

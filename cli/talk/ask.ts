@@ -2,7 +2,7 @@
 import type { Day } from '../../engine/day.ts';
 import type { Problem } from '../../engine/problem.ts';
 import type { Answer } from '../../engine/types.ts';
-import { drawPicture } from '../picture/draw.ts';
+import { drawPicture, pictureToken } from '../picture/draw.ts';
 import { joinPictures } from '../picture/picture.ts';
 import { sayAnswer } from '../say/answer.ts';
 import { answerAsJson, emptyJson, jointVerdict } from '../say/as-json.ts';
@@ -51,10 +51,12 @@ const sayProblems = (problems: readonly Problem[], answer: Answer): Token[] => {
 const nobody = (speech: Speech, words: string, heard: Heard, reading: Reading, memory: Memory): Reply => {
   const tell = speech.book.records.arrive?.example ?? null;
   const text = 'There are no birds on record yet.';
+  const planning = speech.book.firstRun?.planning;
   return {
     tokens: [
       { t: 'claim', text },
       { t: 'unknown', text: 'What birds came, how many, and when did they hatch?', tell },
+      ...(planning === undefined ? [] : [{ t: 'next', text: planning } as const]),
     ],
     json: {
       ...emptyJson(words, heardAsJson(reading)),
@@ -64,7 +66,7 @@ const nobody = (speech: Speech, words: string, heard: Heard, reading: Reading, m
     },
     record: null,
     exit: exits.cannotSay,
-    memory: { ...memory, heard, answer: null, choices: [] },
+    memory: { ...memory, heard, asked: heard, answer: null, choices: [] },
   };
 };
 
@@ -91,6 +93,7 @@ export const askReading = async (
   if (isAlone && answer.parts.every((part) => part.steps.length === 0 && part.headline === null)) {
     return nobody(speech, words, heard, reading, memory);
   }
+  const asked = withoutLeftOut(heard, leftOut);
   const pictures = answer.pictures.map((each) => drawPicture(speech, each, flock.isAscii));
   const json = answerAsJson(
     speech,
@@ -103,7 +106,7 @@ export const askReading = async (
       ...markSupposed(named, inside.length > 0 && memory.inside.length === 0),
       ...sayAnswer(speech, answer),
       ...(compared === null ? [] : sayWhatIf(speech, compared)),
-      ...pictures.map((picture): Token => ({ t: 'picture', ...picture })),
+      ...answer.pictures.map((each) => pictureToken(speech, each, flock.isAscii)),
       ...sayAssumptions(reading),
       ...sayLeftOut(leftOut.filter(({ supposing }) => !isSupposedIn(memory.inside, supposing))),
       ...sayOwn(speech, answer),
@@ -118,7 +121,8 @@ export const askReading = async (
     record: null,
     exit: jointVerdict(answer.parts) === 'cannot-say' ? exits.cannotSay : exits.answered,
     memory: {
-      ...settled(memory, withoutLeftOut(heard, leftOut)),
+      ...settled(memory, asked),
+      asked,
       answer,
       inside,
     },

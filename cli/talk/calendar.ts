@@ -28,6 +28,7 @@ const eventOf = (speech: Speech, step: StepToDo): readonly CalendarEvent[] => {
 
 export interface Calendar {
   readonly text: string;
+  readonly events: readonly CalendarEvent[];
   readonly dates: number;
 }
 
@@ -47,5 +48,5 @@ export const calendarOf = async (
   const events = stepsOf(answer.parts).flatMap((step) => eventOf(speech, step));
   // Dates move only with the ledger, and the ledger only grows.
   const sequence = flock.engine().state(moment).lines;
-  return { text: sayCalendar(events, { made, sequence }), dates: events.length };
+  return { text: sayCalendar(events, { made, sequence }), events, dates: events.length };
 };

@@ -2,18 +2,17 @@
 import { addDays, type Day } from '../../engine/day.ts';
 import type { Audit, Since } from '../../engine/index.ts';
 import type { Advice, Comparison, Difference, Request, Rulebook } from '../../engine/types.ts';
-import { emptyJson } from '../say/as-json.ts';
 import { sayChanged } from '../say/changed.ts';
 import { changedAsJson } from '../say/changed-as-json.ts';
 import { capital } from '../say/phrase.ts';
-import { plain } from '../say/plain.ts';
 import { sayDay } from '../say/quantity.ts';
 import type { Speech } from '../say/speech.ts';
 import type { Token } from '../say/tokens.ts';
 import type { Reading } from '../understand/types.ts';
 import { type Flock, speechFor } from './flock.ts';
-import { heardAsJson } from './heard-as-json.ts';
+import { hearAlone, isHeardSame } from './hear-alone.ts';
 import { exits, type Memory, type Reply } from './reply.ts';
+import { sayOnly } from './say-only.ts';
 import { adviceMeant, askedAgain, dayOfLine, endOf, lastAdvice, markIn, momentOf } from './since.ts';
 
 interface Asked {
@@ -73,11 +72,20 @@ const besideMoment = (asked: Asked, since: Since, said: string): Found => {
   };
 };
 
-const besideAdvice = ({ flock, on }: Asked, advice: Advice, said: string): Found => ({
-  pairs: [{ request: askedAgain(advice, on, flock.asOf), since: momentOf(advice) }],
-  since: said,
-  isRound: false,
-});
+/** Advice beside what its words ask today: most often the same, unless they are heard otherwise by now. */
+const besideAdvice = ({ flock, on }: Asked, advice: Advice, said: string): Found => {
+  const request = askedAgain(advice, on, flock.asOf);
+  const now = advice.alone === true ? hearAlone(flock, advice.asked, advice.at.slice(0, 10)) : null;
+  const since = momentOf(advice);
+  const pair: Pair =
+    now === null || isHeardSame(now, advice.request)
+      ? { request, since }
+      : {
+          request: askedAgain({ ...advice, request: now }, on, flock.asOf),
+          since: { ...since, heard: { words: advice.asked, request } },
+        };
+  return { pairs: [pair], since: said, isRound: false };
+};
 
 const find = (asked: Asked, speech: Speech, log: readonly Advice[]): Found => {
   const { flock, words, reading, memory, on } = asked;
@@ -140,29 +148,6 @@ const sayDamaged = (damaged: readonly number[]): Token[] =>
         },
       ];
 
-const talk = (
-  { words, reading, memory }: Asked,
-  tokens: readonly Token[],
-  exit: number,
-  difference: object | null,
-): Reply => {
-  const lines = plain(tokens, Number.POSITIVE_INFINITY).filter((line) => line !== '');
-  return {
-    tokens,
-    json: {
-      ...emptyJson(words, heardAsJson(reading)),
-      verdict: exit === exits.answered ? 'list' : 'cannot-say',
-      headline: lines[0] ?? '',
-      steps: lines.slice(1),
-      difference,
-      ref: memory.answer?.ref ?? null,
-    },
-    record: null,
-    exit,
-    memory: { ...memory, choices: [] },
-  };
-};
-
 /** Answers what has changed. Nothing is written, and nothing is noted as advice. */
 export const answerChanged = async (asked: Asked): Promise<Reply> => {
   const { flock } = asked;
@@ -171,7 +156,8 @@ export const answerChanged = async (asked: Asked): Promise<Reply> => {
   const audit = engine.audit(flock.advice?.rulesFolder ?? null);
   const log = audit.log();
   const found = find(asked, speech, log.advice);
-  if ('refused' in found) return talk(asked, [{ t: 'claim', text: found.refused }], exits.cannotSay, null);
+  if ('refused' in found)
+    return sayOnly(asked, [{ t: 'claim', text: found.refused }], exits.cannotSay, { verdict: 'cannot-say' });
   const compared = await compareAll(audit, found);
   let reasons = 0;
   const told = compared.flatMap(({ comparison, wasSaid }) => {
@@ -186,10 +172,14 @@ export const answerChanged = async (asked: Asked): Promise<Reply> => {
   });
   const nothing: Token = { t: 'claim', text: `Nothing has changed since ${found.since}.` };
   const since: Token = { t: 'heading', text: `What has changed since ${found.since}` };
-  return talk(
+  return sayOnly(
     asked,
     [...(told.length === 0 ? [nothing] : [since, ...told]), ...sayDamaged(log.damaged)],
     exits.answered,
-    { changes: compared.map(({ comparison }) => changedAsJson(speech, engine.lines, comparison)) },
+    {
+      difference: {
+        changes: compared.map(({ comparison }) => changedAsJson(speech, engine.lines, comparison)),
+      },
+    },
   );
 };

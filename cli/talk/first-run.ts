@@ -5,11 +5,12 @@
 import { printOf } from '../../engine/index.ts';
 import type { Entry, FirstStep } from '../../engine/types.ts';
 import { sayProblem } from '../say/problem.ts';
-import { askField, sayRecord } from '../say/record.ts';
+import { sayRecord } from '../say/record.ts';
 import type { Token } from '../say/tokens.ts';
 import type { Asking } from '../understand/types.ts';
+import { askAgain, exampleFor, sayEnd, sayLost, sayStep, waysThrough } from './first-run-words.ts';
 import { type Flock, speechFor } from './flock.ts';
-import type { Memory } from './reply.ts';
+import { exits, type Memory, type Reply } from './reply.ts';
 import { type Manner, turn } from './turn.ts';
 
 /** The interview between two lines: the step being asked, or null when it is over or left. */
@@ -84,27 +85,6 @@ const askingFor = (flock: Flock, step: FirstStep): Asking =>
         field: step.field,
       };
 
-/** An answer to a step as this keeper may type it. */
-const exampleFor = (flock: Flock, { example, metric }: FirstStep): string =>
-  speechFor(flock).system === 'metric' ? (metric ?? example) : example;
-
-const sayStep = (flock: Flock, step: FirstStep): readonly Token[] => [
-  { t: 'claim', text: step.ask },
-  {
-    t: 'detail',
-    text: `Such as "${exampleFor(flock, step)}". An empty line skips it, "back" goes back, "stop" leaves off.`,
-  },
-];
-
-const sayEnd = (flock: Flock): readonly Token[] => {
-  const ends = flock.book.firstRun?.ends;
-  const hasBirds = flock
-    .engine()
-    .standing()
-    .some(({ kind }) => kind === 'arrive');
-  return ends === undefined ? [] : [{ t: 'next', text: hasBirds ? ends.birds : ends.none }];
-};
-
 /** Goes to a step: says it, and has the next line heard as its answer. */
 const goTo = (flock: Flock, step: FirstStep | null, memory: Memory, before: readonly Token[]): Asked => ({
   at: step,
@@ -113,7 +93,10 @@ const goTo = (flock: Flock, step: FirstStep | null, memory: Memory, before: read
 });
 
 /** Begins the interview, or takes it up where the ledger says it stopped. */
-export const begin = (flock: Flock, memory: Memory): Asked => goTo(flock, nextStep(flock), memory, []);
+export const begin = (flock: Flock, memory: Memory): Asked => {
+  const step = nextStep(flock);
+  return goTo(flock, step, memory, step === null ? [] : [waysThrough]);
+};
 
 const skip = (flock: Flock, step: FirstStep, memory: Memory): Asked => {
   // What was told before and is asked again after "back" was taken back then: nothing stands for this step.
@@ -147,12 +130,15 @@ const goBack = async (flock: Flock, step: FirstStep, memory: Memory): Promise<As
       );
 };
 
-/** The step once more, after a line that was no answer to it; inside a record, the field that was being asked. */
-const askAgain = (flock: Flock, step: FirstStep, asking: Asking | null): readonly Token[] => {
-  const begun = asking !== null && 'record' in step && Object.keys(asking.draft.fields).length > 0;
-  const ask = begun ? askField(speechFor(flock), asking.draft.kind, asking.field) : step.ask;
-  return [{ t: 'detail', text: `Still to say: ${ask}` }];
+/** A bare number is meant in the unit of the answer that was shown. */
+const withUnit = (flock: Flock, step: FirstStep, words: string): string => {
+  const unit = /^[\d.,]+ ([a-z].*)$/i.exec(exampleFor(flock, step))?.[1];
+  return unit !== undefined && /^[\d.,]+$/.test(words.trim()) ? `${words.trim()} ${unit}` : words;
 };
+
+/** Whether a line was neither an answer nor anything else that is understood; which setting it may be is known here. */
+const isLost = ({ exit, memory: { asking } }: Reply): boolean =>
+  exit === exits.notUnderstood || (asking?.draft.kind === 'setting' && asking.field === 'what');
 
 /**
  * Takes a line while a step is being asked. What is no answer is dealt with as ever, a question answered, a record
@@ -174,16 +160,25 @@ export const takeLine = async (
       tokens: [{ t: 'detail', text: 'Left here; what was told is written. "start" takes it up again.' }],
     };
   const before = answerTo(flock, step)?.line;
-  const reply = await turn(flock, words, memory, manner);
+  const whole = withUnit(flock, step, words);
+  const reply = await turn(flock, whole, memory, manner);
   if (answerTo(flock, step)?.line !== before) {
     const next = stepAfter(flock, stepsOf(flock).indexOf(step));
-    return goTo(flock, next, reply.memory, reply.tokens);
+    const taken: readonly Token[] =
+      whole === words ? [] : [{ t: 'detail', text: `"${words}" is taken as ${whole}.` }];
+    return goTo(flock, next, reply.memory, [...reply.tokens, ...taken]);
   }
+  const kept =
+    memory.asking !== null && isAskedBy(step, memory.asking) ? memory.asking : askingFor(flock, step);
+  if (isLost(reply))
+    return {
+      at: step,
+      tokens: sayLost(flock, step, words, reply, kept),
+      memory: { ...memory, asking: kept },
+    };
   // Something was asked back, by the step's own record or by another: that comes first.
   if (reply.memory.asking !== null && reply.memory.asking !== memory.asking)
     return { at: step, tokens: reply.tokens, memory: reply.memory };
-  const kept =
-    memory.asking !== null && isAskedBy(step, memory.asking) ? memory.asking : askingFor(flock, step);
   return {
     at: step,
     tokens: [...reply.tokens, ...askAgain(flock, step, kept)],

@@ -70,7 +70,12 @@ const groupsIn = (flock: Flock, state: State): KnownGroup[] => {
 };
 
 /** What understanding may look at: the groups, the household's measures, and the conversation so far. */
-export const aboutFor = (flock: Flock, before: Heard | null, asking: Asking | null): About => {
+export const aboutFor = (
+  flock: Flock,
+  before: Heard | null,
+  asking: Asking | null,
+  asked: Heard | null = null,
+): About => {
   const state = flock.engine().state(momentOn(flock, flock.today));
   const measures = Object.fromEntries(
     ['bag', 'scoop', 'bucket'].flatMap((what) => {
@@ -88,6 +93,7 @@ export const aboutFor = (flock: Flock, before: Heard | null, asking: Asking | nu
         ? { ...measures, bag: { kg: bag, stated: false } }
         : measures,
     before,
+    asked,
     asking,
     book: flock.book,
   };

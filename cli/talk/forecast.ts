@@ -11,7 +11,7 @@ import { nothingHeard } from './heard-as-json.ts';
 import { leaveByRecord } from './inside.ts';
 import { exits, type Memory, type Reply } from './reply.ts';
 import { daysAsJson, howToPlace, sayTaken, showForecast } from './show-forecast.ts';
-import { forecastSetting, type Taken, takeForecast } from './take-forecast.ts';
+import { forecastSetting, isInUs, type Taken, takeForecast } from './take-forecast.ts';
 import { tellReading } from './tell.ts';
 
 const detail = (text: string): Token => ({ t: 'detail', text });
@@ -52,6 +52,9 @@ const talk = (flock: Flock, words: string, tokens: readonly Token[], exit: numbe
   };
 };
 
+const howToCountry =
+  'Is that outside the United States? Then say so first, as "our country is Canada": only the second is asked then.';
+
 /** What is said beside a setting: what it means for what leaves the machine. */
 const beside = (flock: Flock, wish: ForecastWish['wish']): readonly Token[] => {
   const { isOn, place } = forecastSetting(flock.engine().state(momentOn(flock, flock.today)));
@@ -62,8 +65,12 @@ const beside = (flock: Flock, wish: ForecastWish['wish']): readonly Token[] => {
   }
   if (place === null)
     return [detail('Nothing is fetched until the place is known.'), { t: 'next', text: howToPlace }];
+  const sources = sourcesFor(place, isInUs(flock));
+  // The boxes of a country reach across its borders: whoever lives beyond one can say so before anything is sent.
+  const isDoubtful = sources.length > 1 && isInUs(flock) === null;
   return [
-    detail(sayWhatLeaves(sayPlace(place), sourcesFor(place))),
+    detail(sayWhatLeaves(sayPlace(place), sources)),
+    ...(isDoubtful ? [detail(howToCountry)] : []),
     { t: 'next', text: 'Say "get the forecast" to fetch it; "forecast off" ends it.' },
   ];
 };

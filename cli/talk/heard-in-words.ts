@@ -75,14 +75,9 @@ export const sayHeard = (book: Rulebook, heard: Heard): readonly Token[] => {
     ...rivals.map(
       (each): Token => ({ t: 'next', text: `${name}: ${offerOf(book, each.topic)}${likely(each)}.` }),
     ),
-    ...(best === undefined
-      ? [
-          {
-            t: 'next' as const,
-            text: `Nearest: ${listed(heard.nearest.map((topic) => offerOf(book, topic)))}.`,
-          },
-        ]
-      : []),
+    ...heard.nearest.map(
+      (each): Token => ({ t: 'next', text: `Perhaps: ${offerOf(book, each.topic)}${likely(each)}.` }),
+    ),
     ...(heard.hazard === undefined
       ? []
       : [{ t: 'caution' as const, text: book.words.hazards[heard.hazard] ?? '' }]),

@@ -1,6 +1,6 @@
 /** Staying inside a what-if: what later questions go on supposing, how that is marked, and how it is left. */
 import type { Token } from '../say/tokens.ts';
-import type { Reading, Supposing } from '../understand/types.ts';
+import type { Heard, Reading, Supposing } from '../understand/types.ts';
 import type { Memory, Reply } from './reply.ts';
 import { joinSupposing, type Named } from './supposed.ts';
 
@@ -29,17 +29,17 @@ export const markSupposed = (named: readonly Named[], isInside: boolean): readon
         ...(isInside ? [{ t: 'detail', text: `This stays supposed. ${wayOut}` } as const] : []),
       ];
 
+const withoutSupposing = (heard: Heard | null): Heard | null =>
+  heard === null
+    ? null
+    : { ...heard, readings: heard.readings.map((reading) => ({ ...reading, supposing: [] })) };
+
 /** The memory with nothing supposed any more. */
 export const leaveInside = (memory: Memory): Memory => ({
   ...memory,
   inside: [],
-  heard:
-    memory.heard === null
-      ? null
-      : {
-          ...memory.heard,
-          readings: memory.heard.readings.map((reading) => ({ ...reading, supposing: [] })),
-        },
+  heard: withoutSupposing(memory.heard),
+  asked: withoutSupposing(memory.asked),
 });
 
 /** A record tells how things are: whoever tells one has left the what-if, and is told so. */

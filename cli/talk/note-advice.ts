@@ -1,5 +1,6 @@
 /** Notes an answer as advice given. */
 import type { Flock } from './flock.ts';
+import { hearAlone, isHeardSame } from './hear-alone.ts';
 import type { Memory } from './reply.ts';
 
 /**
@@ -14,5 +15,7 @@ export const noteAdvice = async (
   const isSupposed = inside.length > 0 || (heard?.readings[0]?.supposing.length ?? 0) > 0;
   if (flock.advice === undefined || answer === null || isSupposed) return;
   const { rulesFolder, at } = flock.advice;
-  await flock.engine().audit(rulesFolder).note(answer, words, at);
+  const alone = hearAlone(flock, words, flock.today);
+  const isAlone = alone !== null && isHeardSame(alone, answer.request);
+  await flock.engine().audit(rulesFolder).note(answer, words, at, isAlone);
 };

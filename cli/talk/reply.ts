@@ -10,6 +10,8 @@ export const exits = { answered: 0, problems: 1, notUnderstood: 2, cannotSay: 3,
 /** What "why", "and the reds?", a bare number and the answer to a question back refer to. */
 export interface Memory {
   readonly heard: Heard | null;
+  /** The last question that was answered, which stays in mind behind records told since. */
+  readonly asked: Heard | null;
   readonly answer: Answer | null;
   /** The readings offered last, in the order of their numbers. */
   readonly choices: readonly Reading[];
@@ -22,6 +24,7 @@ export interface Memory {
 
 export const nothingYet: Memory = {
   heard: null,
+  asked: null,
   answer: null,
   choices: [],
   asking: null,

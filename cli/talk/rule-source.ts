@@ -1,7 +1,5 @@
 /** Rules and figures asked about: one by its name, by words, by its number in the last answer, or many as a list. */
 import type { Figure, OwnFigure, Rule } from '../../engine/types.ts';
-import { emptyJson } from '../say/as-json.ts';
-import { plain } from '../say/plain.ts';
 import { figuresOf } from '../say/reason.ts';
 import { namedIn, sayAnswerSources } from '../say/rule-source.ts';
 import { sayFigureList, sayRuleList } from '../say/rulebook-list.ts';
@@ -10,8 +8,8 @@ import type { Speech } from '../say/speech.ts';
 import type { Token } from '../say/tokens.ts';
 import type { Reading } from '../understand/types.ts';
 import { type Flock, momentOn, speechFor } from './flock.ts';
-import { heardAsJson } from './heard-as-json.ts';
 import { exits, type Memory, type Reply } from './reply.ts';
+import { sayOnly } from './say-only.ts';
 import { type Hit, numbersSaid, searchBook, tellingWords } from './search-book.ts';
 
 /** More than this is no answer in a conversation; the commands list all of it. */
@@ -194,22 +192,13 @@ export const answerRuleSource = (flock: Flock, words: string, reading: Reading, 
     asList(flock, speech, words) ??
     bySearch(flock, speech, words, reading, memory) ??
     (answer === null ? nothingToExplain : found(sayAnswerSources(speech, answer)));
-  const lines = plain(tokens, Number.POSITIVE_INFINITY).filter((line) => line !== '');
-  return {
-    tokens,
-    json: {
-      ...emptyJson(words, heardAsJson(reading)),
-      verdict: choices.length > 0 ? 'which' : exit === exits.cannotSay ? 'cannot-say' : 'list',
-      headline: lines[0] ?? '',
-      steps: choices.length > 0 ? [] : lines.slice(1),
-      choices: choices.map(({ slots }) => ({
-        question: reading.topic,
-        says: String(slots.rule ?? slots.figure),
-      })),
-      ref: answer?.ref ?? null,
-    },
-    record: null,
-    exit,
-    memory: { ...memory, choices },
-  };
+  const offered = choices.map(({ slots }) => ({
+    question: reading.topic,
+    says: String(slots.rule ?? slots.figure),
+  }));
+  const reply = sayOnly({ words, reading, memory }, tokens, exit, {
+    ...(exit === exits.cannotSay ? { verdict: 'cannot-say' } : {}),
+    ...(choices.length > 0 ? { verdict: 'which', steps: [], choices: offered } : {}),
+  });
+  return { ...reply, memory: { ...memory, choices } };
 };

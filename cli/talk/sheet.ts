@@ -1,12 +1,10 @@
 /** The last answer, or today's round, as a sheet for a helper. */
 import type { Answer } from '../../engine/types.ts';
-import { emptyJson } from '../say/as-json.ts';
-import { plain } from '../say/plain.ts';
 import { type Birds, saySheet } from '../say/sheet.ts';
 import type { Reading } from '../understand/types.ts';
 import { type Flock, momentOn, speechFor } from './flock.ts';
-import { heardAsJson } from './heard-as-json.ts';
 import { exits, type Memory, type Reply } from './reply.ts';
+import { sayOnly } from './say-only.ts';
 
 /** The question whose answer is the day's round. */
 const round = 'today';
@@ -56,18 +54,5 @@ export const answerSheet = async (
         });
   const speech = speechFor(flock);
   const tokens = saySheet(speech, answer, birdsIn(flock, answer), isLast && isSupposed(memory));
-  const lines = plain(tokens, Number.POSITIVE_INFINITY).filter((line) => line !== '');
-  return {
-    tokens,
-    json: {
-      ...emptyJson(words, heardAsJson(reading)),
-      verdict: 'list',
-      headline: lines[0] ?? '',
-      steps: lines.slice(1),
-      ref: answer.ref,
-    },
-    record: null,
-    exit: exits.answered,
-    memory: { ...memory, answer, choices: [] },
-  };
+  return sayOnly({ words, reading, memory: { ...memory, answer } }, tokens, exits.answered);
 };

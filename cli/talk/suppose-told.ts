@@ -18,7 +18,7 @@ export const askSupposing = async (
   on: Day,
   memory: Memory,
 ): Promise<Reply> => {
-  const last = memory.heard?.readings[0];
+  const last = memory.asked?.readings[0];
   if (memory.answer === null || last === undefined || flock.book.questions[last.topic]?.kind === 'about') {
     return {
       tokens: [

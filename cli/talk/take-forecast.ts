@@ -47,12 +47,19 @@ export type Taken =
   | { readonly t: 'refused' }
   | { readonly t: 'taken'; readonly forecast: Forecast; readonly written: number };
 
+/** Whether the place is in the United States; null where the country is not told. */
+export const isInUs = (flock: Flock): boolean | null => {
+  const told = flock.engine().fact('in-united-states', null, momentOn(flock, flock.today));
+  return told === 'yes' ? true : told === 'no' ? false : null;
+};
+
 const millisecondsInDay = 86_400_000;
 
 const askFor = (flock: Flock, place: Place, isUrgent: boolean): Promise<Fetched> | undefined => {
   const figure = (id: string): number => figureOn(flock.book, id, flock.today);
   return flock.fetchForecast?.({
     place,
+    isInUs: isInUs(flock),
     freshFor: isUrgent ? 0 : figure('weather/forecast-fetch-after') * millisecondsInDay,
     days: figure('weather/forecast-days'),
     // Hours of the day, from parts of a day.

@@ -4,7 +4,7 @@ import { answerAsJson } from '../say/as-json.ts';
 import { sayAllAssumed } from '../say/assumed.ts';
 import { sayDay } from '../say/quantity.ts';
 import type { Token } from '../say/tokens.ts';
-import { missedBy, sayWhyNot } from '../say/why-not.ts';
+import { missedBy, sayMonthAsked, sayWhyNot } from '../say/why-not.ts';
 import type { Heard, Reading } from '../understand/types.ts';
 import { type Flock, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
@@ -18,6 +18,15 @@ const verdicts: readonly (readonly [RegExp, Gives])[] = [
 
 const wishIn = (words: string): Gives | null =>
   verdicts.find(([pattern]) => pattern.test(words))?.[1] ?? null;
+
+/** The month asked after, where the question takes one. */
+const monthSupposed = (flock: Flock, question: string, { slots }: Reading): readonly Supposition[] => {
+  const fact = flock.book.questions[question]?.takes.month;
+  const { month } = slots;
+  return fact === undefined || typeof month !== 'string'
+    ? []
+    : [{ what: { fact }, value: month, adds: false }];
+};
 
 /** The amount asked after, as what the question takes an amount for; none where it takes none. */
 const amountSupposed = (flock: Flock, question: string, { slots }: Reading): readonly Supposition[] => {
@@ -40,7 +49,8 @@ const amountSupposed = (flock: Flock, question: string, { slots }: Reading): rea
 
 /** The last request, moved to the day and the amount that are asked after; null when neither is named. */
 const requestFor = (flock: Flock, { request, question }: Answer, reading: Reading): Request | null => {
-  const supposed = amountSupposed(flock, question, reading);
+  const month = monthSupposed(flock, question, reading);
+  const supposed = month.length > 0 ? month : amountSupposed(flock, question, reading);
   const groups = reading.groups.length > 0 ? reading.groups : request.groups;
   const isElsewhere = groups !== request.groups;
   if (reading.on === null && supposed.length === 0 && !isElsewhere) return null;
@@ -55,6 +65,13 @@ const requestFor = (flock: Flock, { request, question }: Answer, reading: Readin
     until: reading.on === null ? request.until : reading.until,
     supposing: [...supposed, ...request.supposing],
   };
+};
+
+const isOfMonth = (flock: Flock, request: Request | null): boolean => {
+  const fact = request === null ? undefined : flock.book.questions[request.question]?.takes.month;
+  return (
+    fact !== undefined && request?.supposing.some(({ what }) => 'fact' in what && what.fact === fact) === true
+  );
 };
 
 /** The reply to a line that asks why the last answer is not another one. */
@@ -80,7 +97,7 @@ export const answerWhyNot = async (
   return {
     tokens: [
       ...when,
-      ...sayWhyNot(speech, answer, wish),
+      ...(isOfMonth(flock, request) ? sayMonthAsked(speech, answer) : sayWhyNot(speech, answer, wish)),
       ...(assumed === null ? [] : [{ t: 'detail', text: assumed } as const]),
     ],
     json: answerAsJson(speech, words, heardAsJson(reading), answer),

@@ -38,7 +38,11 @@ const direct = (field: string, draft: Draft, words: string, line: Line): unknown
 /** Settings are read by their own dimension, so the setting's name is put before the value. */
 const asTold = (draft: Draft, field: string, words: string, about: About): string => {
   const what = draft.kind === 'setting' && field === 'value' ? String(draft.fields.what ?? '') : '';
-  return what === '' ? words : `${about.book.words.settings[what]?.words[0] ?? ''} ${words}`;
+  const setting = about.book.words.settings[what];
+  if (setting === undefined) return words;
+  // Its name, where it is heard by that: other words of it may say a value themselves, as "kilos" does.
+  const heardBy = setting.words.includes(setting.name) ? setting.name : (setting.words[0] ?? '');
+  return `${heardBy} ${words}`;
 };
 
 /** Fills the asked field from a line. `find` runs the finders over a text. */

@@ -2,15 +2,19 @@
 import type { Match, Ranking } from './match.ts';
 
 /**
- * Set by leaving one voice after the other out: higher asks back more often and is wrong less often. Nothing is offered that is
- * far less likely than the best.
+ * Set by leaving whole voices out. `lead` is by how much the likeliest topic must be likelier than the next to be taken at once:
+ * a wider one asks back more often and is wrong less often; of the ways to be sure (the chance itself, the lead, their ratio)
+ * the lead is right most often for the same share of wrong ones. A line is turned
+ * away where that it lies outside is likely enough, by itself and `beside` the best: what is turned away still offers
+ * the nearest. Nothing is offered that is hardly likely.
  */
-const bounds = { sure: 0.55, away: 0.4, choice: 0.03, choices: 3, hazard: 0.1 };
+const bounds = { lead: 0.37, away: 0.12, beside: 0.22, choice: 0.02, choices: 3, hazard: 0.1 };
 
 export interface Decision {
   readonly taken: readonly Match[];
   readonly sure: boolean;
-  readonly nearest: readonly string[];
+  /** What a line that is turned away may be meant for all the same, likeliest first. */
+  readonly nearest: readonly Match[];
   /** A danger likely enough to say its caution, whatever else is said. */
   readonly hazard: string | undefined;
 }
@@ -18,10 +22,9 @@ export interface Decision {
 /** Decides over a ranking that is sorted likeliest first. */
 export const decide = ({ matches, outside, hazard }: Ranking): Decision => {
   const danger = hazard !== null && hazard.chance >= bounds.hazard ? hazard.id : undefined;
-  const [best] = matches;
-  const nearest = matches.slice(0, bounds.choices).map((match) => match.topic.id);
-  if (best === undefined || (outside > best.score && outside >= bounds.away))
-    return { taken: [], sure: false, nearest, hazard: danger };
-  const taken = matches.filter((match) => match.score >= bounds.choice).slice(0, bounds.choices);
-  return { taken, sure: best.score >= bounds.sure, nearest, hazard: danger };
+  const [best, next] = matches;
+  const likely = matches.filter((match) => match.score >= bounds.choice).slice(0, bounds.choices);
+  if (best === undefined || (outside > best.score * bounds.beside && outside >= bounds.away))
+    return { taken: [], sure: false, nearest: likely, hazard: danger };
+  return { taken: likely, sure: best.score - (next?.score ?? 0) >= bounds.lead, nearest: [], hazard: danger };
 };

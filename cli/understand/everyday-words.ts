@@ -1,7 +1,7 @@
 /** Everyday English words that are never taken for slips of others (`house` for `horse`, `there` for `three`). */
 
 const words = `
-about above across actually adult advice after again against agree ahead alarm alone along already alright also although always among amount angry
+about above across gusted gusting gusts actually adult advice after again against agree ahead alarm alone along already alright also although always among amount angry
 animal another answer anybody anyone anything anyway apart apple april around arrive asked asleep august aunt avoid awake aware awful badly barely
 basic basket beach beans bears beast beats because become before began begin behind being belly below bench beside better between beyond bills birth
 bitter black blade blame blank blind block blood board boats boots borrow bottle bottom bought bound boxes brain brand brave bread break breath brick

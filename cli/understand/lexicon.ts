@@ -65,11 +65,17 @@ export const classIn =
         ? (book.words.signs[span.id]?.class ?? null)
         : null;
 
-/** What slips are mended towards. */
-export const slipsOf = (vocabulary: readonly string[]) => ({
-  words: new Set(vocabulary),
-  stems: new Set(vocabulary.map(stemOf)),
-});
+/** What slips are mended towards. The stems are only made for a line that has a word which is not known. */
+export const slipsOf = (vocabulary: readonly string[]) => {
+  let stems: ReadonlySet<string> | undefined;
+  return {
+    words: new Set(vocabulary),
+    get stems(): ReadonlySet<string> {
+      stems ??= new Set(vocabulary.map(stemOf));
+      return stems;
+    },
+  };
+};
 
 /** Makes the lexicon of a rulebook from what was learned from the same rulebook. */
 export const makeLexicon = (book: Rulebook, learned: Learned): Lexicon => {
@@ -82,11 +88,19 @@ export const makeLexicon = (book: Rulebook, learned: Learned): Lexicon => {
     letters: learned.letters,
     hazards: Object.keys(book.words.hazards),
     vocabulary: slips.words,
-    stems: slips.stems,
+    get stems() {
+      return slips.stems;
+    },
     classOf: classIn(book),
   };
 };
 
 /** The tokens of a line, slips mended where a word of the lexicon, or the name of a group, is plainly meant. */
 export const readTokens = (words: string, lexicon: Lexicon, names: readonly string[]): readonly Token[] =>
-  mendSlips(tokenise(words), { words: lexicon.vocabulary, stems: lexicon.stems, names });
+  mendSlips(tokenise(words), {
+    words: lexicon.vocabulary,
+    get stems() {
+      return lexicon.stems;
+    },
+    names,
+  });

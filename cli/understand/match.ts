@@ -2,9 +2,9 @@
 import type { Feature } from './features.ts';
 import { type Line, wordsUnder } from './find/all.ts';
 import { cuesOf } from './learn/cues.ts';
-import { sharesOf, type Weights } from './learn/pack.ts';
 import { hazardTopic, outside, sameAgain } from './learn/spoken.ts';
 import { toChances } from './learn/train.ts';
+import { weigh } from './learn/weigh.ts';
 import type { Lexicon, Topic } from './lexicon.ts';
 import type { Evidence } from './types.ts';
 
@@ -32,36 +32,16 @@ const lettersCount = 0.45;
 /** How many topics are told with their evidence, and how much a piece must count to be told. */
 const told = { topics: 4, least: 0.15 };
 
-interface View {
-  readonly weights: Weights;
-  readonly features: readonly Feature[];
-  readonly shares: ReturnType<typeof sharesOf>;
-}
-
-const viewOf = (weights: Weights, features: readonly Feature[]): View => ({
-  weights,
-  features,
-  shares: sharesOf(
-    weights,
-    features.map((feature) => feature.id),
-  ),
-});
-
-const chancesIn = ({ weights, shares }: View): Float64Array => {
-  const sums = new Float64Array(weights.topics.length);
-  for (const { row } of shares) {
-    for (const [column, weight] of row.entries()) sums[column] = (sums[column] ?? 0) + weight;
-  }
-  return toChances(sums);
-};
-
 /** What words say for a topic beyond what they say for the average one, heaviest first. */
-const evidenceFor = (view: View, topic: string, words: string, line: Line): readonly Evidence[] => {
-  const column = view.weights.topics.indexOf(topic);
+const evidenceFor = (
+  saidFor: readonly number[],
+  features: readonly Feature[],
+  words: string,
+  line: Line,
+): readonly Evidence[] => {
   const byWords = new Map<string, Evidence>();
-  for (const { feature, row } of view.shares) {
-    const { id, from, to } = view.features[feature] ?? { id: '', from: 0, to: 0 };
-    const weight = row[column] ?? 0;
+  for (const [at, { id, from, to }] of features.entries()) {
+    const weight = saidFor[at] ?? 0;
     const isIdea = id.startsWith('=');
     const isShape = id.startsWith('<') && to - from === line.tokens.length;
     const under = isShape ? '' : wordsUnder(words, line.tokens, from, to);
@@ -78,12 +58,6 @@ const evidenceFor = (view: View, topic: string, words: string, line: Line): read
 export const inOrder = (one: Match, other: Match): number =>
   other.score - one.score || (one.topic.id < other.topic.id ? -1 : 1);
 
-/** The chance of each topic by name. */
-const namedChances = (view: View): ReadonlyMap<string, number> => {
-  const chances = chancesIn(view);
-  return new Map(view.weights.topics.map((topic, column) => [topic, chances[column] ?? 0]));
-};
-
 /** What both views give, mixed as logarithms and brought back to a sum of 1. */
 const mix = (names: readonly string[], one: (name: string) => number, other: (name: string) => number) => {
   const sums = names.map(
@@ -99,8 +73,9 @@ const least = 1e-12;
 /** Ranks all topics for a line by itself. */
 export const matchTopics = (words: string, line: Line, lexicon: Lexicon): Ranking => {
   const cues = cuesOf(line, lexicon.classOf);
-  const byWords = viewOf(lexicon.words, cues.words);
-  const views = [namedChances(byWords), namedChances(viewOf(lexicon.letters, cues.letters))] as const;
+  const idsOf = (features: readonly Feature[]): readonly string[] => features.map((feature) => feature.id);
+  const byWords = weigh(lexicon.words, idsOf(cues.words));
+  const views = [byWords.chances, weigh(lexicon.letters, idsOf(cues.letters)).chances] as const;
   // All that lies outside is one thing here, danger or not: parted, each view would find too little of each.
   const away = [outside, ...lexicon.hazards.map(hazardTopic)];
   const chanceIn = (view: ReadonlyMap<string, number>) => (name: string) =>
@@ -121,7 +96,9 @@ export const matchTopics = (words: string, line: Line, lexicon: Lexicon): Rankin
     .map((topic): Match => ({ topic, score: chances.get(topic.id) ?? 0, evidence: [] }))
     .sort(inOrder)
     .map((match, rank) =>
-      rank < told.topics ? { ...match, evidence: evidenceFor(byWords, match.topic.id, words, line) } : match,
+      rank < told.topics
+        ? { ...match, evidence: evidenceFor(byWords.saidFor(match.topic.id), cues.words, words, line) }
+        : match,
     );
   return { matches, outside: outsideChance, hazard, same: chances.get(sameAgain) ?? 0 };
 };

@@ -3,15 +3,14 @@ import { addDays } from '../../engine/day.ts';
 import { type Line, wordsUnder } from './find/all.ts';
 import { findClauses } from './find/clauses.ts';
 import { type FoundSupposing, findSupposing } from './find/supposing.ts';
-import { findWhyNot } from './find/why-not.ts';
-import type { Topic } from './lexicon.ts';
 import type { Match } from './match.ts';
 import { mentionsIn } from './mentions.ts';
 import { type Settled, settleDays } from './refine/settle-day.ts';
 import { sayPast, settlePast } from './refine/settle-past.ts';
 import { readSlots } from './slots.ts';
-import { slotsTaken } from './slots-taken.ts';
-import { spansOf } from './spans.ts';
+import { slotsOfWhyNot, slotsTaken } from './slots-taken.ts';
+import { type GroupSpan, spansOf } from './spans.ts';
+import { supposedAlone, takenInstead } from './supposed-slots.ts';
 import { type ToldDraft, tell } from './tell.ts';
 import type { About, Reading } from './types.ts';
 
@@ -69,16 +68,10 @@ const isWhatIf = ({ tokens }: Line): boolean => {
   return first !== undefined && whatIf.has(first.word);
 };
 
-/** What is asked instead, of a line that asks why an answer is not another one. */
-const slotsOfWhyNot = (topic: Topic, words: string, { tokens }: Line): Reading['slots'] => {
-  const from = topic.family === 'about' ? findWhyNot(tokens) : null;
-  if (from === null) return {};
-  return { not: from >= tokens.length ? '' : wordsUnder(words, tokens, from, tokens.length) };
-};
-
 /** Whether a clause only says when, to a question that takes that: "when do I stop feeding if we start at 8 on Saturday". */
 const saysWhen = (clause: Clause, line: Line, takes: Readonly<Record<string, string>>): boolean =>
-  clause.fact === undefined &&
+  // a day supposed for a fact is only when, to a question that asks of a day
+  (clause.fact === undefined || typeof clause.value === 'string') &&
   clause.figure === undefined &&
   line.spans.some(
     (span) =>
@@ -104,7 +97,9 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
   const takes = about.book.questions[match.topic.id]?.takes ?? {};
   const clauses = findSupposing(words, line, about.book.facts);
   const timing = clauses.filter((each) => saysWhen(each, line, takes));
-  const supposing = clauses.filter((each) => !timing.includes(each));
+  const supposing = clauses
+    .filter((each) => !timing.includes(each))
+    .map((each) => takenInstead(each, words, line, match.topic.family, takes));
   const asked = {
     ...line,
     spans: line.spans.filter(
@@ -120,7 +115,9 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
     age === undefined || one === undefined || supposesAge ? null : addDays(one.hatched, Math.round(age.days));
   const since = days.since === null ? {} : { since: days.since };
   const run = days.said === null ? {} : { horizon: days.said };
-  const unknown = spansOf(line.spans, 'group').filter((span) => span.names.length === 0);
+  // Birds that are planned need not be on the place.
+  const isPlanned = (span: GroupSpan): boolean => takes.kinds !== undefined && span.bird !== null;
+  const unknown = spansOf(line.spans, 'group').filter((span) => span.names.length === 0 && !isPlanned(span));
   return {
     ...base(match),
     groups,
@@ -130,7 +127,7 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
     slots: {
       ...readSlots(words, asked, match.topic.family),
       ...slotsTaken(words, asked, Object.keys(takes)),
-      ...slotsOfWhyNot(match.topic, words, line),
+      ...(match.topic.family === 'about' ? slotsOfWhyNot(words, line) : {}),
       ...since,
       ...run,
     },
@@ -192,7 +189,16 @@ export const readFollowUp = (
   about: About,
   last: Reading,
 ): Reading => {
-  const own = readQuestion(match, words, line, about);
+  const asked = readQuestion(match, words, line, about);
+  const own = {
+    ...asked,
+    supposing: asked.supposing.length > 0 ? asked.supposing : supposedAlone(asked, line, about),
+  };
+  const takes = about.book.questions[match.topic.id]?.takes ?? {};
+  // What this line says of a fact stands over what was supposed of it before.
+  const taken = new Set(
+    Object.keys(takes).flatMap((name) => (own.slots[name] === undefined ? [] : [takes[name]])),
+  );
   const isDated = own.on !== null || own.until !== null || own.days !== null;
   return {
     ...own,
@@ -208,7 +214,9 @@ export const readFollowUp = (
       ideas: [...new Set([...last.mentions.ideas, ...own.mentions.ideas])],
     },
     supposing: [
-      ...last.supposing.filter((old) => !own.supposing.some((each) => each.what === old.what)),
+      ...last.supposing.filter(
+        (old) => !own.supposing.some((each) => each.what === old.what) && !taken.has(old.fact ?? ''),
+      ),
       ...own.supposing,
     ],
   };

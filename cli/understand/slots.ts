@@ -119,7 +119,7 @@ export const readSlots = (
   if (speed !== undefined) slots.wind = speed.value;
   const home = findHousehold(line.tokens);
   const numbers = spansOf(line.spans, 'number')
-    .filter((span) => !degrees.taken.includes(span))
+    .filter((span) => !degrees.taken.includes(span) && span.value >= 0)
     .filter((span) => family !== 'ask' || !home.spans.some((taken) => isOverlapping(taken, span)));
   const whole = numbers.find((span) => Number.isInteger(span.value));
   if (family === 'ask') Object.assign(slots, countsIn(line, numbers), householdIn(line, home));

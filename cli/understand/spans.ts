@@ -74,6 +74,8 @@ export interface GroupSpan extends At {
   readonly bird: string | null;
   /** Said in the singular, as `a red`. */
   readonly one: boolean;
+  /** Named by where they live alone, which may also be where they go. */
+  readonly byPlace?: boolean;
 }
 
 /** A word or phrase of the lexicon: an idea, a cause, a sign, a setting, a place or a horizon. */

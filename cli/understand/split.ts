@@ -38,7 +38,7 @@ const isAmount = (span: Span): boolean =>
   span.kind === 'number' || (span.kind === 'quantity' && span.dimension !== 'temperature');
 
 /** A bare amount is a part of what stands before it, whatever it may look like by itself. */
-const isBare = ({ tokens, spans }: Line): boolean =>
+export const isBare = ({ tokens, spans }: Line): boolean =>
   spans.every((span) => span.kind !== 'day') &&
   tokens.every(
     (token, at) =>
@@ -48,11 +48,18 @@ const isBare = ({ tokens, spans }: Line): boolean =>
   );
 
 /** The texts between stops and joining words. */
-export const cutClauses = (words: string, tokens: readonly Token[]): readonly string[] => {
+export const cutClauses = (
+  words: string,
+  tokens: readonly Token[],
+  spans: readonly Span[] = [],
+): readonly string[] => {
+  const isInside = (at: number): boolean =>
+    spans.some((span) => span.kind !== 'term' && span.from < at && at < span.to - 1);
   const texts: string[] = [];
   let from = 0;
-  for (const token of tokens) {
-    if (!stops.has(token.word) && !joints.has(token.word)) continue;
+  for (const [at, token] of tokens.entries()) {
+    // "five and a quarter pounds" is one amount
+    if ((!stops.has(token.word) && !joints.has(token.word)) || isInside(at)) continue;
     texts.push(words.slice(from, token.start));
     from = token.end;
   }
@@ -61,7 +68,7 @@ export const cutClauses = (words: string, tokens: readonly Token[]): readonly st
 };
 
 /** The kind of record that a clause tells by itself, with nothing required missing but perhaps the group. */
-const ownKind = (clause: Clause, about: About): string | null => {
+export const ownKind = (clause: Clause, about: About): string | null => {
   const best = clause.matches[0];
   const next = clause.matches.slice(1).find((match) => match.topic.family === 'tell');
   if (best === undefined || best.topic.family !== 'tell' || best.score < bounds.strong) return null;
@@ -115,6 +122,17 @@ const isOneWeather = (last: Piece, next: Clause, read: ReadClause, about: About)
   );
 };
 
+/** Kinds whose amounts go on in the next clause: more weights, more birds of the same lot. */
+const goingOn = new Set(['weigh', 'keep', 'process']);
+
+/** Whether a clause goes on with the record before it, with no group or day of its own beside one named there. */
+const goesOn = (last: Piece | undefined, kind: string, next: Clause, read: ReadClause): boolean => {
+  if (last === undefined || last.kind !== kind || !goingOn.has(kind)) return false;
+  const before = read(last.text).line;
+  const hasOwn = groupsIn(next.line).length > 0 && groupsIn(before).length > 0;
+  return !hasOwn && !(namesDay(before) && namesDay(next.line));
+};
+
 /** Joins what cannot stand by itself to the piece before. */
 const gather = (texts: readonly string[], read: ReadClause, about: About): readonly Piece[] | null => {
   const pieces: Piece[] = [];
@@ -125,7 +143,7 @@ const gather = (texts: readonly string[], read: ReadClause, about: About): reado
     const isPart =
       partOf.some(([whole, each]) => whole === last?.kind && each === kind) ||
       (kind === 'weather' && last?.kind === 'weather' && isOneWeather(last, clause, read, about));
-    const isNew = kind !== null && !isPart;
+    const isNew = kind !== null && !isPart && !goesOn(last, kind, clause, read);
     if (last !== undefined && !isNew && isElliptic(clause) && groupsIn(read(last.text).line).length === 1) {
       pieces.push({ kind: last.kind, text });
     } else if (isNew) pieces.push({ kind, text });

@@ -32,9 +32,19 @@ const aheadWords = new Set([
   'coming',
 ]);
 
+/** Words that speak of what is to come only in front of a day: `split with next door` does not. */
+const aheadOfDay = new Set(['next', 'coming']);
+
+/** Whether a line speaks of what is to come. */
+export const isAhead = ({ tokens, spans }: Line): boolean => {
+  const isDay = (at: number): boolean => spansOf(spans, 'day').some(({ from, to }) => from <= at && at < to);
+  return tokens.some(
+    ({ word }, at) => aheadWords.has(word) && (!aheadOfDay.has(word) || isDay(at) || isDay(at + 1)),
+  );
+};
+
 /** Records look back, except those that speak of what is to come. */
-const leanOf = (line: Line): 'past' | 'future' =>
-  line.tokens.some((token) => aheadWords.has(token.word)) ? 'future' : 'past';
+const leanOf = (line: Line): 'past' | 'future' => (isAhead(line) ? 'future' : 'past');
 
 /** The day on which one group is as old as the line says, where it names no day. */
 const dayOfAge = (line: Line, about: About): Day | null => {
@@ -71,7 +81,7 @@ export const tell = (
   const build = builders[kind];
   if (build === undefined) return null;
   const days = namesDay(words, line, about);
-  const told: Told = { words, line, days, about, carried: before?.groups ?? [] };
+  const told: Told = { kind, words, line, days, about, carried: before?.groups ?? [] };
   const built = build(told);
   const draftsOn = (on: Day, assumed: readonly string[]): ToldDraft => ({
     draft: { kind, on, fields: built.fields, missing: built.missing },

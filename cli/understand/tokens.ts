@@ -18,7 +18,7 @@ export interface Token {
 export const mostCharacters = 1500;
 
 const piece =
-  /\b(?:2day|2nite|2night|2morrow|2moro|2mrw|b4)\b|\d{4}-\d{2}-\d{2}|\d{1,2}:\d{2}|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d*\.\d+|\d+\/\d+(?:\/\d+)?|\d+(?:st|nd|rd|th)\b|\d+|[a-z]+(?:'[a-z]+)*|[½¼¾]|m[²2]|°|[^\s\w]/giu;
+  /\b(?:2day|2nite|2night|2morrow|2moro|2mrw|b4)\b|\d{4}-\d{2}-\d{2}|\d{1,2}:\d{2}|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+,\d{1,2}(?![\d,])|\d*\.\d+|\d+\/\d+(?:\/\d+)?|\d+(?:st|nd|rd|th)\b|\d+|[a-z]+(?:'[a-z]+)*|[½¼¾]|m[²2]|°|[^\s\w]/giu;
 
 const straight = (words: string): string =>
   words
@@ -37,6 +37,8 @@ const plainWords = (written: string): readonly string[] => {
   const after = written.slice(at + 1);
   if (after === 't' && before.endsWith('n'))
     return before === 'can' ? ['can', 'not'] : [stemNot(before), 'not'];
+  // "t'whites" is how some say "the whites"
+  if (before === 't') return [after];
   if (after === 's')
     return before === 'let' ? ['let', 'us'] : beforeIs.has(before) ? [before, 'is'] : [before];
   const ending = endings.get(after);

@@ -32,6 +32,8 @@ export interface About {
   readonly measures: Readonly<Record<string, Measure>>;
   /** The last turn, which a follow-up leans on. */
   readonly before: Heard | null;
+  /** The last question, where records were told since; left out where none was. */
+  readonly asked?: Heard | null;
   /** The field that the last turn asked for. */
   readonly asking: Asking | null;
   readonly book: Rulebook;
@@ -60,6 +62,8 @@ export interface Supposing {
   /** The value `goes` off what there is, as a number (with `adds`) or as a share of it; or the share that it `is` of another fact, `of`. */
   readonly share?: 'goes' | 'is';
   readonly of?: string;
+  /** No word of the line names the thing: it may as well be what the question takes. */
+  readonly vague?: boolean;
   /** The one group it is said of. */
   readonly group?: string;
   /** What else it may be meant for, nearest first, where a question does not rest on `fact`. */
@@ -108,8 +112,10 @@ export interface Heard {
   /** Best first, three at most. */
   readonly readings: readonly Reading[];
   readonly sure: boolean;
-  /** Topics to offer when nothing fits, nearest first, three at most. */
-  readonly nearest: readonly string[];
+  /** What a line that is turned away may be meant for all the same, nearest first, three at most. */
+  readonly nearest: readonly Reading[];
   /** A danger that the words may speak of: an id of `hazards` in `rules/words.yaml`. */
   readonly hazard?: string | undefined;
+  /** What the same breath tells beside asking: to be written first, or supposed where nothing is written. */
+  readonly told?: { readonly words: string; readonly reading: Reading };
 }

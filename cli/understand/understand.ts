@@ -1,28 +1,33 @@
 /** What a line of plain words asks or tells: tokens, finds, form, matches, then readings, or a question back. */
 import { completeDraft } from './complete.ts';
-import { decide } from './decide.ts';
+import { type Decision, decide } from './decide.ts';
 import type { Line } from './find/all.ts';
+import { findMonth } from './find/month.ts';
+import { findWhyNot } from './find/why-not.ts';
 import { finderFor } from './finder.ts';
+import { fitToFlock } from './fitting.ts';
 import { weighForm } from './form.ts';
+import { leaningOn } from './leaning.ts';
 import type { Lexicon } from './lexicon.ts';
-import { matchTopics } from './match.ts';
+import { type Match, matchTopics } from './match.ts';
 import { mentionsIn } from './mentions.ts';
 import { rankWithBefore } from './rank.ts';
 import { readFollowUp, readQuestion, readRecord } from './read.ts';
 import { type Clause, cutClauses, splitTold } from './split.ts';
 import type { ToldDraft } from './tell.ts';
 import { mostCharacters } from './tokens.ts';
+import { findToldThenAsked, type ToldThenAsked } from './told-then-asked.ts';
 import type { About, Heard, Reading } from './types.ts';
 
 /** A line asked more plainly than this does not answer the field that was asked for. */
 const plainlyAsked = 1;
 
-const outside = (words: string, nearest: readonly string[]): Heard => ({
-  words,
-  readings: [],
-  sure: false,
-  nearest,
-});
+/** How much a question counts that takes nothing of what is told with it, beside one that takes all. */
+const takingNothing = 0.05;
+
+const toldSetting = 'tell:setting';
+
+const nothing = (words: string): Heard => ({ words, readings: [], sure: false, nearest: [] });
 
 /** The reading that fills the field asked for in the last turn, if this line does. */
 const answerAsked = (words: string, about: About, find: (words: string) => Line): Heard | null => {
@@ -49,15 +54,83 @@ const answerAsked = (words: string, about: About, find: (words: string) => Line)
 const isPlainlySeveral = (several: readonly ToldDraft[] | null): boolean =>
   several?.every((each) => each.draft.missing.every((name) => name === 'group')) ?? false;
 
+/** So few words behind "why not" name the day or month and nothing more. */
+const curt = 3;
+
+/** "why not april" right after a plan is why the plan is not for April, though it might ask anew when to order. */
+const oneWhyNot = (
+  decision: Decision,
+  matches: readonly Match[],
+  { tokens }: Line,
+  about: About,
+): Decision => {
+  const from = findWhyNot(tokens);
+  const why = matches.find(({ topic }) => topic.id === 'why');
+  const before = about.book.questions[about.before?.readings[0]?.topic ?? ''];
+  if (from === null || why === undefined || before?.takes.month === undefined) return decision;
+  return findMonth(tokens) === null || tokens.length - from > curt
+    ? decision
+    : { ...decision, taken: [why], sure: true };
+};
+
+/** Whether a question leaves out some of the settings told with it, so that they have to be written first. */
+const leavesOut = (question: string, { drafts }: ToldThenAsked, about: About): boolean => {
+  const takes = about.book.questions[question]?.takes ?? {};
+  return drafts
+    .flatMap(({ draft, also }) => [draft, ...also])
+    .some(({ fields }) => takes[String(fields.what)] === undefined);
+};
+
+/** A line that tells how the place is and asks something: the question as heard by itself, with what is told beside it. */
+const hearBoth = (
+  words: string,
+  both: ToldThenAsked,
+  whole: Decision,
+  find: (words: string) => Line,
+  about: About,
+  lexicon: Lexicon,
+): Heard | null => {
+  const kind = both.isSettings ? toldSetting : `tell:${both.drafts[0]?.draft.kind ?? ''}`;
+  const topic = lexicon.topics.find(({ id }) => id === kind);
+  const heard = understand(both.asked, { ...about, asking: null }, lexicon);
+  // A curt question means the one that takes what is told with it: "when do I order" after so many at the table.
+  const told = both.drafts.flatMap(({ draft, also }) => [draft, ...also].map(({ fields }) => fields.what));
+  const weight = ({ topic: id, score }: Reading): number => {
+    const takes = about.book.questions[id]?.takes ?? {};
+    const taken = told.filter((what) => takes[String(what)] !== undefined).length;
+    return score * (takingNothing + taken / told.length);
+  };
+  const readings = [...heard.readings].sort((one, other) => weight(other) - weight(one));
+  const [asked] = readings;
+  if (topic === undefined || asked === undefined) return null;
+  if (lexicon.topics.find(({ id }) => id === asked.topic)?.family !== 'ask') return null;
+  if (both.isSettings && !leavesOut(asked.topic, both, about)) return null;
+  const [likeliest] = whole.taken;
+  const isOther = likeliest?.topic.family === 'ask' && likeliest.topic.id !== asked.topic;
+  if (both.isSettings) {
+    if (likeliest?.topic.id !== toldSetting && told.length < 2) return null;
+    if (isOther && whole.sure && told.length < 3) return null;
+  } else if (!heard.sure || (isOther && whole.sure)) return null;
+  const match = { topic, score: 1, evidence: [] };
+  const reading = readRecord(match, both.told, find(both.told), about, both.drafts);
+  return { ...heard, readings, words, told: { words: both.told, reading } };
+};
+
 /**
  * Understands one line. Pure: the same words about the same things are always heard alike, and nothing is thrown.
  */
-export const understand = (words: string, about: About, lexicon: Lexicon): Heard => {
-  const find = finderFor(about, lexicon);
+export const understand = (words: string, known: About, lexicon: Lexicon): Heard => {
+  const find = finderFor(known, lexicon);
   const line = find(words);
-  if (line.tokens.every((token) => token.isMark)) return outside(words, []);
-  const { follows, ...ranking } = rankWithBefore(matchTopics(words, line, lexicon), line, about, lexicon);
-  const decision = decide(ranking);
+  const about = leaningOn(words, line, known);
+  if (line.tokens.every((token) => token.isMark)) return nothing(words);
+  const { follows, ...ranking } = rankWithBefore(
+    fitToFlock(matchTopics(words, line, lexicon), about),
+    line,
+    about,
+    lexicon,
+  );
+  const decision = oneWhyNot(decide(ranking), ranking.matches, line, about);
 
   const family = decision.sure ? decision.taken[0]?.topic.family : undefined;
   const isElse = family === 'about' || (family === 'ask' && weighForm(line) >= 0);
@@ -67,13 +140,24 @@ export const understand = (words: string, about: About, lexicon: Lexicon): Heard
 
   const readClause = (text: string): Clause => {
     const own = find(text);
-    return { words: text, line: own, matches: matchTopics(text, own, lexicon).matches };
+    return { words: text, line: own, matches: fitToFlock(matchTopics(text, own, lexicon), about).matches };
   };
-  const isTold = decision.taken[0]?.topic.family === 'tell';
-  const several = isTold ? splitTold(cutClauses(words, line.tokens), readClause, about) : null;
+  const best = decision.taken[0]?.topic;
+  const isTold = best?.family === 'tell';
+  const both =
+    family === 'ask' || isTold || !decision.sure
+      ? findToldThenAsked(words, line.tokens, readClause, about)
+      : null;
+  const heardBoth = both === null ? null : hearBoth(words, both, decision, find, about, lexicon);
+  if (heardBoth !== null) return heardBoth;
+  // A note keeps all that is said with it.
+  const several =
+    isTold && best?.id !== 'tell:note'
+      ? splitTold(cutClauses(words, line.tokens, line.spans), readClause, about)
+      : null;
   const last = about.before?.readings[0];
   const cut = words.length > mostCharacters ? [`only the first ${mostCharacters} characters were read`] : [];
-  const readings = decision.taken.map((match, at): Reading => {
+  const read = (match: Match, at: number): Reading => {
     const own =
       match.topic.family === 'tell'
         ? readRecord(match, words, line, about, at === 0 ? several : null)
@@ -81,12 +165,12 @@ export const understand = (words: string, about: About, lexicon: Lexicon): Heard
           ? readFollowUp(match, words, line, about, last)
           : readQuestion(match, words, line, about);
     return { ...own, assumed: [...own.assumed, ...cut] };
-  });
+  };
   return {
     words,
-    readings,
+    readings: decision.taken.map(read),
     sure: decision.sure || isPlainlySeveral(several),
-    nearest: decision.nearest,
+    nearest: decision.nearest.map(read),
     hazard: decision.hazard,
   };
 };

@@ -9,6 +9,9 @@ const isWithin = ({ latitude, longitude }: Place, { covers }: ForecastSource): b
       latitude >= south && latitude <= north && longitude >= west && longitude <= east,
   );
 
-/** The service of the country first; the one for the world where there is none, or where the first has nothing for the place. */
-export const sourcesFor = (place: Place): readonly ForecastSource[] =>
-  sources.filter((each) => isWithin(place, each));
+/**
+ * The service of the country first; the one for the world where there is none, or where the first has nothing for the place.
+ * @param isInUs null where the country is not told: then the place decides, and a border is crossed by its boxes
+ */
+export const sourcesFor = (place: Place, isInUs: boolean | null): readonly ForecastSource[] =>
+  sources.filter((each) => isWithin(place, each) && !(each.id === 'us' && isInUs === false));

@@ -22,6 +22,8 @@ export interface Doors {
 /** What is wanted; figures are in base units. */
 export interface Wanted extends Omit<Gathering, 'now'> {
   readonly place: Place;
+  /** Whether that is in the United States; null where the keeper has not told the country. */
+  readonly isInUs: boolean | null;
   /** A kept forecast younger than this will do, ms; 0 for none. */
   readonly freshFor: number;
 }
@@ -61,7 +63,7 @@ export const fetchForecast = async (
   if (kept !== null && isFresh(kept, wanted.place, doors.clock(), wanted.freshFor))
     return { forecast: kept, isKept: true };
   let last: Fetched = { failed: 'not-covered', provider: '' };
-  for (const { id } of sourcesFor(wanted.place)) {
+  for (const { id } of sourcesFor(wanted.place, wanted.isInUs)) {
     last = await fetchFrom(providers[id], wanted, doors, patience);
     // Only a service that has nothing for the place sends us on: the coordinates go to no one else for a line that is down.
     if ('forecast' in last || last.failed !== 'not-covered') break;

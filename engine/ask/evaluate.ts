@@ -5,6 +5,7 @@ import { type Choice, choose } from '../reason/choose.ts';
 import { outcomeOf, type RuleOutcome } from '../reason/outcomes.ts';
 import { runRules } from '../reason/run.ts';
 import type { Gives, Rule } from '../types.ts';
+import type { World } from './world.ts';
 
 export interface Evaluation {
   readonly group: string | null;
@@ -16,11 +17,12 @@ export interface Evaluation {
 
 /** Evaluates rules given in rank order over a moment's workings. */
 export const evaluate = async (
+  { memory }: World,
   ranked: readonly Rule[],
   workings: Workings,
   group: string | null,
 ): Promise<Evaluation> => {
-  const results = await runRules(ranked, {
+  const results = await (memory?.run ?? runRules)(ranked, {
     fact: (id) => workings.step(id, group).value ?? undefined,
     figure: (id) => workings.figure(id, group)?.base,
   });

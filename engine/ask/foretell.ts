@@ -23,7 +23,7 @@ const firstYesOf = async (
 ): Promise<Day | null> => {
   const deciding = rulesOf(world, id).filter(({ gives }) => isVerdict(gives));
   const again: Again = (change) =>
-    evaluate(deciding, workingsOn(world, change.on ?? on, null, supposing), group);
+    evaluate(world, deciding, workingsOn(world, change.on ?? on, null, supposing), group);
   const now = await again({});
   if (verdictOf(now) === 'yes') return on;
   const turn = now.choice.winner === null ? null : await firstTurn(now, again, on, lookAhead);

@@ -89,7 +89,7 @@ export interface Answered {
 export const answerPart = async (world: World, request: PartRequest): Promise<Answered> => {
   const { question, rules, group, on, until, supposing } = request;
   const workings = workingsOn(world, on, until, supposing);
-  const evaluation = await evaluate(rules, workings, group);
+  const evaluation = await evaluate(world, rules, workings, group);
   const filling = fillingOf(workings, request);
   const told: Told = {
     choice: evaluation.choice,
@@ -105,7 +105,7 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
   const workingsWith = (trials: readonly Trial[], day: Day): Workings =>
     workingsOn(world, day, until, [...trials.map(toSupposition), ...supposing]);
   const again: Again = ({ on: day = on, suppose = [] }) =>
-    evaluate(deciding, workingsWith(suppose, day), group);
+    evaluate(world, deciding, workingsWith(suppose, day), group);
   // Without a verdict there is nothing to turn: what is missing comes first.
   const turns = question.turns && request.lookAhead > 0 && evaluation.choice.winner !== null;
   const { winner, open } = evaluation.choice;

@@ -9,9 +9,11 @@ export const adviceOf = (
   at: string,
   lines: number,
   print: string,
+  alone = false,
 ): Advice => ({
   at,
   asked,
+  ...(alone ? { alone } : {}),
   request: { ...answer.request, moment: { ...answer.request.moment, lines } },
   rules: answer.ref.split('-')[1] ?? '',
   print,
@@ -73,6 +75,7 @@ const isAdvice = (value: unknown): value is Advice =>
   isText(value.at) &&
   isDay(value.at.slice(0, 10)) &&
   isText(value.asked) &&
+  (value.alone === undefined || typeof value.alone === 'boolean') &&
   isRequest(value.request) &&
   isText(value.rules) &&
   isText(value.print) &&

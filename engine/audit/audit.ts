@@ -4,6 +4,7 @@ import type { Day } from '../day.ts';
 import type {
   Advice,
   Answer,
+  Bearing,
   Comparison,
   Difference,
   Entry,
@@ -14,6 +15,7 @@ import type {
 } from '../types.ts';
 import { adviceFileOf, appendAdvice, keepRules, keptRules, readAdviceFile } from './advice-file.ts';
 import { type AdviceLog, adviceOf } from './advice-line.ts';
+import { bearingOf } from './bearing.ts';
 import { type Comparing, compare, type Earlier, type Look } from './compare.ts';
 import { auditSpan } from './span.ts';
 
@@ -36,6 +38,8 @@ export interface Since {
   readonly advice: Advice | null;
   /** Hash of the rules of then, where it is known without a log. */
   readonly rules?: string | undefined;
+  /** What the same words were heard as then, where that is not what they are heard as now; about the day that it is now. */
+  readonly heard?: Comparing['heard'];
 }
 
 /** What of a comparison is wanted: by default every difference, first days too. */
@@ -51,12 +55,14 @@ export interface Audit {
     to: Day,
     counts?: (each: Difference) => boolean,
   ): Promise<readonly Turning[]>;
+  /** What one line does to the answers of these questions, found by leaving it out. */
+  bearing(line: number, questions: readonly string[], moment: Moment): Promise<Bearing>;
   /** Gives an answer that is on the log once more; null when its rules are not at hand or no longer fit this program. */
   replay(advice: Advice): Promise<Answer | null>;
   /** The advice given so far, oldest first. */
   log(): AdviceLog;
-  /** Notes an answer as given; false when it could not be written, which is no reason to keep the answer back. */
-  note(answer: Answer, asked: string, at: string): Promise<boolean>;
+  /** Notes an answer as given, and whether the words alone were heard so; false when it could not be written, which is no reason to keep the answer back. */
+  note(answer: Answer, asked: string, at: string, alone?: boolean): Promise<boolean>;
 }
 
 /** A look that works nothing out twice, for as long as one span is gone through. */
@@ -97,22 +103,25 @@ export const openAudit = (grounds: Grounds, rulesFolder: string | null): Audit =
   ): Promise<Comparison> => {
     const before = new Set(believed(since.moment).map(({ line }) => line));
     const entries = believed(request.moment).filter(({ line }) => !before.has(line));
-    return compare({ request, book, earlier: earlierOf(since), entries, withDays, counts }, by);
+    const { heard } = since;
+    return compare({ request, book, earlier: earlierOf(since), heard, entries, withDays, counts }, by);
   };
+
+  const asking = (question: string, moment: Moment): Request => ({
+    question,
+    groups: [],
+    moment,
+    until: null,
+    supposing: [],
+  });
+
+  const depthOf = (question: string): Depth =>
+    book.questions[question]?.kind === 'list' ? 'now' : 'verdict';
 
   return {
     compare: (request, since, wanted) => compareWith(look, request, since, wanted),
     span: (questions, from, to, counts = () => true) => {
       const by = remembering(look);
-      const depthOf = (question: string): Depth =>
-        book.questions[question]?.kind === 'list' ? 'now' : 'verdict';
-      const asking = (question: string, moment: Moment): Request => ({
-        question,
-        groups: [],
-        moment,
-        until: null,
-        supposing: [],
-      });
       return auditSpan(
         { questions, from, to },
         {
@@ -128,6 +137,16 @@ export const openAudit = (grounds: Grounds, rulesFolder: string | null): Audit =
         },
       );
     },
+    bearing: (line, questions, moment) =>
+      bearingOf({
+        line,
+        questions,
+        believed: believed(moment),
+        answer: (question, without) => {
+          const at = { ...moment, without };
+          return look({ moment: at, book }, asking(question, at), depthOf(question));
+        },
+      }),
     replay: async ({ request, rules }) => {
       const of = rulesWith(rules);
       // An old rulebook may lack what this program asks of it.
@@ -136,10 +155,10 @@ export const openAudit = (grounds: Grounds, rulesFolder: string | null): Audit =
         : look({ moment: request.moment, book: of }, request, 'all').catch(() => null);
     },
     log: () => readAdviceFile(adviceFileOf(file)),
-    note: async (answer, asked, at) => {
+    note: async (answer, asked, at, alone) => {
       if (rulesFolder !== null) keepRules(rulesFolder, book);
       const { lines, printOf } = grounds;
-      return appendAdvice(adviceFileOf(file), adviceOf(answer, asked, at, lines, printOf(lines)));
+      return appendAdvice(adviceFileOf(file), adviceOf(answer, asked, at, lines, printOf(lines), alone));
     },
   };
 };

@@ -1,7 +1,7 @@
 /** Everything that came between two moments and could have made a difference, in the order in which it is tried. */
 import type { Day } from '../day.ts';
 import { inForce } from '../rulebook/figures.ts';
-import type { Cause, Entry, Moment, Rulebook } from '../types.ts';
+import type { Cause, Entry, HeardAs, Moment, Request, Rulebook } from '../types.ts';
 
 /** Two moments, the earlier with the hash of the rules that held then. */
 export interface Between {
@@ -12,7 +12,11 @@ export interface Between {
   readonly book: Rulebook;
   /** Entries believed now and not then, in file order. */
   readonly entries: readonly Entry[];
+  /** What the same words were heard as then, and are now, where that is something else. */
+  readonly heard?: { readonly words: string; readonly from: Request; readonly to: Request } | undefined;
 }
+
+const heardAs = ({ question, groups, moment }: Request): HeardAs => ({ question, groups, on: moment.on });
 
 const lineOf = (entry: Entry): number | null =>
   typeof entry.fields.line === 'number' ? entry.fields.line : null;
@@ -43,11 +47,21 @@ const figuresBetween = ({ figures }: Rulebook, from: Day, to: Day): Cause[] =>
 
 /**
  * The possible causes: entries first, the latest of them before all others since it is what tipped the scales, corrections
- * and what was taken back among them; then figures, rules, and that days went by.
+ * and what was taken back among them; then figures, rules, that days went by, and that the words are heard otherwise.
  */
-export const candidatesBetween = ({ earlier, later, rules, book, entries }: Between): readonly Cause[] => [
+export const candidatesBetween = ({
+  earlier,
+  later,
+  rules,
+  book,
+  entries,
+  heard,
+}: Between): readonly Cause[] => [
   ...entries.map(causeOf).reverse(),
   ...figuresBetween(book, earlier.on, later.on),
   ...(rules === book.hash ? [] : [{ kind: 'rules', from: rules, to: book.hash } as const]),
   ...(earlier.on === later.on ? [] : [{ kind: 'days', from: earlier.on, to: later.on } as const]),
+  ...(heard === undefined
+    ? []
+    : [{ kind: 'heard', words: heard.words, from: heardAs(heard.from), to: heardAs(heard.to) } as const]),
 ];

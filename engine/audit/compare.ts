@@ -41,6 +41,8 @@ export interface Comparing {
   readonly request: Request;
   readonly book: Rulebook;
   readonly earlier: Earlier;
+  /** What the same words were heard as then, asked at the later moment; left out where they are heard the same. */
+  readonly heard?: { readonly words: string; readonly request: Request } | undefined;
   /** Entries believed at the later moment and not at the earlier one, in file order. */
   readonly entries: readonly Entry[];
   /** Whether days that are found by looking ahead are compared too. */
@@ -83,7 +85,8 @@ interface Before {
  * and then it is as good as lost. What the log says outweighs what a replay says.
  */
 const lookBefore = async (
-  { earlier, request, book }: Comparing,
+  { earlier, book }: Comparing,
+  request: Request,
   scope: Scope,
   look: Look,
 ): Promise<Before> => {
@@ -106,38 +109,42 @@ const lookBefore = async (
 
 /** Compares, and explains every difference. Each cause has been tried by working the question out without it. */
 export const compare = async (comparing: Comparing, look: Look): Promise<Comparison> => {
-  const { request, book, earlier, entries } = comparing;
-  const question = book.questions[request.question];
-  const scope = scopeOf(question, comparing.withDays);
+  const { request, book, earlier, entries, heard } = comparing;
+  const asked = heard?.request ?? request;
+  const scopeFor = ({ question }: Request, withDays = comparing.withDays): Scope =>
+    scopeOf(book.questions[question], withDays);
+  const scope = scopeFor(request);
   const now: View = { moment: request.moment, book };
   const answer = await look(now, request, scope.depth);
-  const before = await lookBefore(comparing, scope, look);
+  const before = await lookBefore(comparing, asked, scopeFor(asked), look);
   const isLogOnly = before.doubt !== null && earlier.said !== null;
   const after = pointsIn({ ...scope, withTasks: scope.withTasks && !isLogOnly }, answer, request.moment.on);
   const differences = differencesBetween(before.points, after).filter(comparing.counts);
 
   const all = candidatesBetween({
     earlier: earlier.moment,
-    later: request.moment,
+    // Days that lie between what was heard then and what is heard now did not pass.
+    later: asked.moment,
     rules: earlier.rules,
     book,
     entries,
+    heard: heard === undefined ? undefined : { words: heard.words, from: asked, to: request },
   }).filter((cause) => cause.kind !== 'rules' || before.answer !== null);
   const tasks = differences.flatMap(({ what, id }) => (what === 'task' ? [id] : []));
-  const narrow = (view: View): View => ({ ...view, book: narrowTo(view.book, request.question, tasks) });
-  const old = narrow({ moment: earlier.moment, book: earlier.book ?? book });
+  const narrow = (view: View): View => ({
+    ...view,
+    book: narrowTo(view.book, (view.request ?? request).question, tasks),
+  });
+  const old = narrow({ moment: earlier.moment, book: earlier.book ?? book, request: asked });
   const known = new Map<string, Points>();
   const replay: Replay = async (undone, ahead) => {
     const key = JSON.stringify([all.flatMap((each, at) => (undone.includes(each) ? [at] : [])), ahead]);
     const done = known.get(key);
     if (done !== undefined) return done;
-    const view = undoCauses(narrow(now), old, undone);
-    const own = scopeOf(question, ahead);
-    const points = pointsIn(
-      own,
-      await look(view, { ...request, moment: view.moment }, own.depth),
-      view.moment.on,
-    );
+    const view = undoCauses(narrow({ ...now, request }), old, undone);
+    const of = view.request ?? request;
+    const own = scopeFor(of, ahead);
+    const points = pointsIn(own, await look(view, { ...of, moment: view.moment }, own.depth), view.moment.on);
     known.set(key, points);
     return points;
   };
@@ -146,7 +153,15 @@ export const compare = async (comparing: Comparing, look: Look): Promise<Compari
   const suspects = await sortSuspects(all, answers, differences, replay);
   const explained: Explained[] = [];
   for (const each of differences)
-    explained.push(await explainDifference(each, before.points, suspects, replay));
+    explained.push(
+      await explainDifference(
+        each,
+        before.points,
+        suspects,
+        replay,
+        explained.flatMap(({ causes }) => (causes.length === 0 ? [] : [causes])),
+      ),
+    );
   return {
     question: request.question,
     earlier: earlier.moment,

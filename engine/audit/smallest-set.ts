@@ -14,8 +14,8 @@ const shortest = async <T>(all: readonly T[], kept: readonly T[], isEnough: Enou
   return many;
 };
 
-/** Leaves out whatever turns out not to be needed after all. */
-const withoutNeedless = async <T>(set: readonly T[], isEnough: Enough<T>): Promise<readonly T[]> => {
+/** A set that is enough, less whatever turns out not to be needed after all. */
+export const leaveOutNeedless = async <T>(set: readonly T[], isEnough: Enough<T>): Promise<readonly T[]> => {
   let left = set;
   for (const each of set) {
     const rest = left.filter((other) => other !== each);
@@ -36,5 +36,5 @@ export const findSmallestSet = async <T>(all: readonly T[], isEnough: Enough<T>)
     kept = [...kept, ...rest.slice(many - 1, many)];
     rest = rest.slice(0, many - 1);
   }
-  return withoutNeedless(kept, isEnough);
+  return leaveOutNeedless(kept, isEnough);
 };

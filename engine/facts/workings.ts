@@ -1,22 +1,13 @@
 /** Works facts out on demand, each once, and keeps the tree of what every value was made of. */
 import type { Day } from '../day.ts';
-import { keysOf, namesOf, type SortKeys } from '../rulebook/figures.ts';
-import type {
-  Assumed,
-  Figure,
-  FigureUse,
-  FromEntry,
-  Group,
-  Missing,
-  Rulebook,
-  State,
-  Step,
-  Supposition,
-  Value,
-} from '../types.ts';
+import type { SortKeys } from '../rulebook/figures.ts';
+import type { Missing, Rulebook, State, Step, Supposition, Value } from '../types.ts';
 import { fromBase } from '../units.ts';
-import type { Fact, Reader } from './define.ts';
-import { type FigureInBase, figureNamed, openFigures } from './look-up.ts';
+import type { Fact } from './define.ts';
+import { type FigureInBase, openFigures } from './look-up.ts';
+import type { Memory } from './memory.ts';
+import { type Draft, readerFor } from './reader.ts';
+import { noteNothing, noteReads } from './reads.ts';
 
 export interface Setup {
   readonly state: State;
@@ -30,6 +21,8 @@ export interface Setup {
   readonly named?: readonly string[] | undefined;
   /** Sorts the keys of tables; one that remembers saves a look ahead from sorting them every day. */
   readonly sortKeys?: SortKeys | undefined;
+  /** Facts worked out for other moments, to be used again where nothing that they looked at differs. */
+  readonly memory?: Memory | undefined;
 }
 
 export interface Workings {
@@ -41,22 +34,14 @@ export interface Workings {
   steps(): readonly Step[];
 }
 
-interface Draft {
-  readonly facts: { fact: string; group: string | null }[];
-  readonly figures: FigureUse[];
-  readonly entries: FromEntry[];
-  readonly assumed: Assumed[];
-}
-
 const keyOf = (fact: string, group: string | null): string => (group === null ? fact : `${fact}\0${group}`);
 
 /** Prepares the workings of one moment. Nothing is computed until it is asked for. */
 export const openWorkings = (setup: Setup): Workings => {
-  const { state, book, facts, on, until, supposing, sortKeys, named = [] } = setup;
+  const { book, facts, supposing, memory } = setup;
+  const reads = memory === undefined ? noteNothing(setup) : noteReads(setup);
   const done = new Map<string, Step>();
   const underway = new Set<string>();
-  const groupNamed = (name: string | null): Group | undefined =>
-    state.groups.find((group) => group.name === name);
   const supposedFact = (id: string, group: string | null) =>
     supposing.find(
       ({ what, group: of }) =>
@@ -77,101 +62,10 @@ export const openWorkings = (setup: Setup): Workings => {
     }
     return at;
   };
-
-  const readerFor = (fact: Fact, group: string | null, draft: Draft): Reader => {
-    const declared = (list: readonly string[], id: string): void => {
-      if (!list.includes(id)) throw new Error(`fact ${fact.id} reads ${id} without declaring it`);
-    };
-    const use = (id: string, of: string | null): Step => {
-      const per = facts.get(id)?.per === 'flock' ? null : of;
-      if (!draft.facts.some((each) => each.fact === id && each.group === per))
-        draft.facts.push({ fact: id, group: per });
-      return step(id, of);
-    };
-    const needed = (id: string): Value => {
-      declared(fact.needs, id);
-      const { value } = use(id, group);
-      if (value === null) throw new Error(`fact ${id} is unknown although ${fact.id} was worked out`);
-      return value;
-    };
-    const record = (found: FigureUse): void => {
-      if (!draft.figures.some((each) => each.id === found.id && each.value === found.value))
-        draft.figures.push(found);
-    };
-    const look = (id: string, at: readonly Value[] | undefined): number | undefined => {
-      declared(fact.figures, id);
-      const axes = at ?? axesOf(id, group);
-      const found = axes === undefined ? undefined : lookUp(id, axes, group);
-      if (found !== undefined) record(found.use);
-      return found?.base;
-    };
-    const tableOf = (id: string): Figure => {
-      declared(fact.figures, id);
-      return figureNamed(book, id);
-    };
-    const tableKeys = (id: string, branch: readonly string[] = []): readonly number[] =>
-      keysOf(tableOf(id), on, branch, sortKeys);
-    return {
-      state,
-      on,
-      asked: state.on,
-      until,
-      named,
-      get group() {
-        const found = groupNamed(group);
-        if (found === undefined) throw new Error(`fact ${fact.id} asked for a group that there is not`);
-        return found;
-      },
-      number: (id) => Number(needed(id)),
-      yes: (id) => needed(id) === true,
-      text: (id) => String(needed(id)),
-      maybe: (id) => {
-        declared(fact.wants, id);
-        return use(id, group).value ?? undefined;
-      },
-      each: (id) => {
-        declared(fact.each, id);
-        return state.groups
-          .filter((each) => each.arrived <= on)
-          .map((each) => ({ group: each, value: use(id, each.name).value ?? undefined }));
-      },
-      figure: (id, at) => {
-        const found = look(id, at);
-        if (found === undefined)
-          throw new Error(`figure ${id} has nothing for ${JSON.stringify(at ?? 'its axes')} in ${fact.id}`);
-        return found;
-      },
-      maybeFigure: look,
-      along: (id, branch = []) => {
-        declared(fact.figures, id);
-        let recordedOwn: boolean | undefined;
-        return (x) => {
-          const found = lookUp(id, [...branch, x], group);
-          if (found === undefined) throw new Error(`figure ${id} has nothing at ${branch.join('/')} ${x}`);
-          if (recordedOwn === undefined || (found.use.own && !recordedOwn)) record(found.use);
-          recordedOwn = recordedOwn === true || found.use.own;
-          return found.base;
-        };
-      },
-      keysOf: tableKeys,
-      namesOf: (id) => namesOf(tableOf(id), on),
-      spanOf: (id, branch) => {
-        const keys = tableKeys(id, branch);
-        return [keys[0] ?? 0, keys.at(-1) ?? 0];
-      },
-      causeClass: (cause) => book.words.causes[cause]?.class ?? 'other',
-      signClass: (sign) => book.words.signs[sign]?.class ?? 'other',
-      from: (...entries) => {
-        for (const { on: day, line } of entries) {
-          if (!draft.entries.some((each) => each.line === line)) draft.entries.push({ on: day, line });
-        }
-      },
-      assume: (id, values = {}) => {
-        if (!Object.hasOwn(book.assumptions, id))
-          throw new Error(`fact ${fact.id} assumes ${id}, which has no words`);
-        draft.assumed.push({ id, group: fact.per === 'group' ? group : null, values });
-      },
-    };
+  const figure = (id: string, group: string | null, at?: readonly Value[]): FigureInBase | undefined => {
+    reads.figure(id);
+    const axes = at ?? axesOf(id, group);
+    return axes === undefined ? undefined : lookUp(id, axes, group);
   };
 
   const work = (fact: Fact, group: string | null): Step => {
@@ -193,7 +87,7 @@ export const openWorkings = (setup: Setup): Workings => {
       if (need.value === null) add(need.missing);
     }
     if (missing.length > 0) return { ...blank, value: null, missing, supposed: false };
-    const value = fact.compute(readerFor(fact, group, draft));
+    const value = fact.compute(readerFor(setup, { reads, step, figure }, fact, group, draft));
     if (value === undefined || Number.isNaN(value)) {
       return { ...blank, value: null, missing: [{ fact: fact.id, group }], supposed: false };
     }
@@ -210,27 +104,38 @@ export const openWorkings = (setup: Setup): Workings => {
     return { ...blank, value, missing: [], supposed: false };
   };
 
+  /** A step from memory, or else worked out and kept there. What is supposed itself is not read from anything. */
+  const recalled = (fact: Fact, group: string | null, key: string): Step => {
+    if (memory === undefined || supposedFact(fact.id, group) !== undefined) return work(fact, group);
+    const { done: old } = reads.during(() => memory.recall(key, setup, step));
+    if (old !== undefined) return old;
+    const { done: found, seen } = reads.during(() => work(fact, group));
+    memory.keep(key, found, seen);
+    return found;
+  };
+
   const step = (id: string, of: string | null): Step => {
     const fact = facts.get(id);
     if (fact === undefined) throw new Error(`no such fact: ${id}`);
     const group = fact.per === 'flock' ? null : of;
     const key = keyOf(id, group);
     const known = done.get(key);
-    if (known !== undefined) return known;
+    if (known !== undefined) {
+      reads.step(known);
+      return known;
+    }
     if (underway.has(key)) throw new Error(`fact ${id} needs itself`);
     underway.add(key);
-    const found = work(fact, group);
+    const found = recalled(fact, group, key);
     underway.delete(key);
     done.set(key, found);
+    reads.step(found);
     return found;
   };
 
   return {
     step,
-    figure: (id, group) => {
-      const at = axesOf(id, group);
-      return at === undefined ? undefined : lookUp(id, at, group);
-    },
+    figure,
     steps: () => [...done.values()],
   };
 };

@@ -15,4 +15,5 @@ export { layOver } from './lay-over.ts';
 export type { Book, Ledger, Measure } from './ledger.ts';
 export { printOf } from './print.ts';
 export { readLedgerFile, readLedgerText } from './read.ts';
+export { rememberFolds, rememberLatest } from './remember-folds.ts';
 export { type Belief, settle } from './settle.ts';

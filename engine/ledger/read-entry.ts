@@ -13,6 +13,14 @@ const envelope: readonly Field[] = [
   { name: 'by', type: 'text' },
 ];
 
+/** The fields of each kind with the envelope, and their names: made once, as a ledger may have a lifetime of lines. */
+const forms = new Map(
+  kinds.map((kind) => {
+    const fields = [...envelope, ...kind.fields];
+    return [kind, { fields, names: fields.map((field) => field.name) }];
+  }),
+);
+
 export type ReadEntry = { readonly entry: Entry } | { readonly findings: readonly Finding[] };
 
 const findUnknown = (field: string, known: readonly string[]): Finding => ({
@@ -33,34 +41,34 @@ const findKind = (around: Around): readonly Finding[] => {
 export const readEntry = (around: Around, line: number, raw: string): ReadEntry => {
   const { record, book } = around;
   const kind = kindNamed(record.kind);
-  if (kind === undefined) return { findings: findKind(around) };
+  const form = kind === undefined ? undefined : forms.get(kind);
+  if (kind === undefined || form === undefined) return { findings: findKind(around) };
 
-  const values = new Map<string, FieldValue>();
-  const fields = [...envelope, ...kind.fields];
-  const names = fields.map((field) => field.name);
+  const { fields, names } = form;
+  const told: Record<string, FieldValue> = {};
   const findings = Object.keys(record)
     .filter((name) => name !== 'kind' && !names.includes(name))
     .map((name) => findUnknown(name, names));
   for (const field of fields) {
     if (Object.hasOwn(record, field.name)) {
       const reading = readField(record[field.name], field, around);
-      if ('value' in reading) values.set(field.name, reading.value);
+      if ('value' in reading) told[field.name] = reading.value;
       else for (const finding of reading.wrong) findings.push(finding);
     } else if (field.required === true) findings.push(findingMissing(field.name));
   }
   if (findings.length > 0) return { findings };
 
-  const textOrNull = (name: string): string | null => (values.has(name) ? String(values.get(name)) : null);
+  const { on, written, by, ...own } = told;
+  const textOrNull = (value: FieldValue | undefined): string | null =>
+    value === undefined ? null : String(value);
   const entry: Entry = {
     kind: kind.kind,
-    on: String(values.get('on')),
-    written: textOrNull('written'),
-    by: textOrNull('by'),
+    on: String(on),
+    written: textOrNull(written),
+    by: textOrNull(by),
     line,
     raw,
-    fields: Object.fromEntries(
-      [...values].filter(([name]) => kind.fields.some((field) => field.name === name)),
-    ),
+    fields: own,
   };
   const clashes = kind.check(entry, book.units);
   return clashes.length > 0 ? { findings: clashes } : { entry };

@@ -57,8 +57,35 @@ const findUnparsable = (file: string, line: number, raw: string, scan: Scan & { 
   };
 };
 
+/** What a line of JSON says; undefined where it is none. */
+const parsed = (raw: string): unknown => {
+  try {
+    return JSON.parse(raw);
+  } catch {
+    return undefined;
+  }
+};
+
+/**
+ * The entry of a line that stands as the program itself writes it and has nothing wrong; null for any other, which is then
+ * looked at letter by letter. What reads back as the very same text names no key twice.
+ */
+const readPlain = (line: number, raw: string, book: Book): Entry | null => {
+  const record = parsed(raw);
+  if (!isRecord(record) || JSON.stringify(record) !== raw) return null;
+  let located: Locate | undefined;
+  const locate: Locate = (path, under) => {
+    located ??= locateIn(line, raw);
+    return located(path, under);
+  };
+  const read = readEntry(aroundOf(book, record, locate), line, raw);
+  return 'entry' in read ? read.entry : null;
+};
+
 /** Reads a line that is not blank. A line with any problem gives no entry: half of what it says may be wrong as well. */
 export const readLine = (file: string, line: number, raw: string, book: Book): LineRead => {
+  const plain = readPlain(line, raw, book);
+  if (plain !== null) return { entry: plain, problems: [] };
   const scan = scanLine(raw);
   if (!scan.ok) return { entry: null, problems: [findUnparsable(file, line, raw, scan)] };
 

@@ -2,11 +2,12 @@
 import type { Problem } from '../problem.ts';
 import type { Entry, Moment } from '../types.ts';
 import { type Copy, findCopies } from './copies.ts';
+import { inWritingOrder } from './day-order.ts';
 import { type Locate, locateIn, problemAt } from './finding.ts';
 import type { Book, Ledger } from './ledger.ts';
 import { readEntry } from './read-entry.ts';
 import { aroundOf, isRecord } from './read-line.ts';
-import { isRevision, recordOn, targetOf } from './target.ts';
+import { findTargets, isRevision, recordOn, type Target } from './target.ts';
 import { touchesOf } from './touches.ts';
 
 /** How much of the ledger is believed; the part of a Moment that concerns knowing, not the day asked about. */
@@ -21,7 +22,7 @@ export interface Standing {
 export interface Settled {
   /** In file order, without undos and corrections. */
   readonly standing: readonly Standing[];
-  /** Everything believed, in file order, also what was taken back. */
+  /** Everything believed, in file order, also what was taken back. Undos and corrections name the line as it stands here. */
   readonly believed: readonly Entry[];
   /** Entries that repeat an earlier one with its writing time, and therefore do not count; those taken back are left out. */
   readonly copies: readonly Copy[];
@@ -72,30 +73,42 @@ interface Revisions {
   readonly corrections: ReadonlyMap<number, readonly Entry[]>;
 }
 
-// From the last line to the first, since a revision counts only if nothing after it took it back: an undo that is itself
-// undone leaves its line standing.
+// Undos from the last line to the first, since one counts only if nothing after it took it back: an undo that is itself
+// undone leaves its line standing. Corrections by the time of writing: so the later one counts whichever of two copies of
+// a file came first when they were joined.
 const revise = (
-  ledger: Ledger,
   believed: readonly Entry[],
   copies: readonly Copy[],
+  targetOf: (revision: Entry) => Target,
   without: readonly number[],
 ): Revisions => {
-  // Putting a copy right puts right what it is a copy of. Taking a copy back takes back nothing else.
-  const firstOf = new Map(copies.map(({ entry, first }) => [entry.line, first]));
   // A line left out takes nothing back either: without a correction, the line it put right is as it was.
   const undone = new Set<number>(without);
+  for (const undo of believed.filter(({ kind }) => kind === 'undo').reverse()) {
+    const target = targetOf(undo);
+    if (!undone.has(undo.line) && 'line' in target) undone.add(target.line);
+  }
+  // Putting a copy right puts right what it is a copy of. Taking a copy back takes back nothing else.
+  const firstOf = new Map(copies.map(({ entry, first }) => [entry.line, first]));
   const corrections = new Map<number, Entry[]>();
-  for (const revision of believed.filter(isRevision).reverse()) {
-    const target = targetOf(ledger, revision);
-    if (undone.has(revision.line) || 'mismatch' in target) continue;
+  const isCorrection = ({ kind }: Entry): boolean => kind === 'correct';
+  const correcting = believed.some(isCorrection) ? inWritingOrder(believed).filter(isCorrection) : [];
+  for (const correction of correcting) {
+    const target = targetOf(correction);
+    if (undone.has(correction.line) || 'mismatch' in target) continue;
     const corrected = firstOf.get(target.line) ?? target.line;
     const others = corrections.get(corrected);
-    if (revision.kind === 'undo') undone.add(target.line);
-    else if (others === undefined) corrections.set(corrected, [revision]);
-    else others.push(revision);
+    if (others === undefined) corrections.set(corrected, [correction]);
+    else others.push(correction);
   }
-  for (const each of corrections.values()) each.reverse();
   return { undone, corrections };
+};
+
+/** An undo or a correction with the line that it was found to mean, where joining two copies of the file moved that. */
+const pointed = (entry: Entry, targetOf: (revision: Entry) => Target): Entry => {
+  const target = isRevision(entry) ? targetOf(entry) : { mismatch: 'missing' };
+  const isMoved = 'line' in target && target.line !== entry.fields.line;
+  return isMoved ? { ...entry, fields: { ...entry.fields, line: target.line } } : entry;
 };
 
 /** Settles a ledger. Pure; the time it takes grows with the number of lines. */
@@ -104,7 +117,8 @@ export const settle = (ledger: Ledger, belief: Belief, book: Book): Settled => {
   const copies = findCopies(believed);
   const repeated = new Set(copies.map(({ entry }) => entry));
   const counting = believed.filter((entry) => !repeated.has(entry));
-  const { undone, corrections } = revise(ledger, counting, copies, belief.without ?? []);
+  const targetOf = findTargets(ledger);
+  const { undone, corrections } = revise(counting, copies, targetOf, belief.without ?? []);
   const corrected = new Map(
     [...corrections]
       .filter(([line]) => !undone.has(line))
@@ -124,7 +138,7 @@ export const settle = (ledger: Ledger, belief: Belief, book: Book): Settled => {
   }
   return {
     standing: standing.sort((one, other) => one.entry.line - other.entry.line),
-    believed,
+    believed: believed.map((entry) => pointed(entry, targetOf)),
     copies: copies.filter(({ entry, first }) => !undone.has(entry.line) && !undone.has(first)),
     problems,
     lines:

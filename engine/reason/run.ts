@@ -32,6 +32,9 @@ export interface RunResult {
   readonly engineHeld: boolean;
 }
 
+/** Compares every leaf of some rules; the results are in the order of the rules. */
+export type Run = (rules: readonly Rule[], values: Values) => Promise<readonly RunResult[]>;
+
 /** Facts and figures share one name space in the rule engine, so figures carry a mark. */
 const figureKey = (id: string): string => `figure:${id}`;
 
@@ -81,7 +84,8 @@ const overlay = (condition: Condition, raw: RawResult | undefined, values: Value
   return { leaf: condition, left: values.fact(condition.fact), right, result: raw?.result === true };
 };
 
-const namesIn = (condition: Condition, facts: Set<string>, figures: Set<string>): void => {
+/** The facts and figures that a condition compares, in the order in which it names them. */
+export const namesIn = (condition: Condition, facts: Set<string>, figures: Set<string>): void => {
   if ('all' in condition) for (const each of condition.all) namesIn(each, facts, figures);
   else if ('any' in condition) for (const each of condition.any) namesIn(each, facts, figures);
   else if ('not' in condition) namesIn(condition.not, facts, figures);
@@ -97,7 +101,7 @@ const namesIn = (condition: Condition, facts: Set<string>, figures: Set<string>)
  * no priorities, events or paths, so that every leaf has a result.
  * @returns results in the order of the rules given
  */
-export const runRules = async (rules: readonly Rule[], values: Values): Promise<readonly RunResult[]> => {
+export const runRules: Run = async (rules, values) => {
   const engine = new Engine([], { allowUndefinedFacts: true });
   engine.addOperator('known', (left: unknown) => left !== undefined);
   const facts = new Set<string>();

@@ -23,4 +23,5 @@ export const firstRunShape = z.strictObject({
     )
     .min(1),
   ends: z.strictObject({ birds: z.string(), none: z.string() }),
+  planning: z.string(),
 });

@@ -11,6 +11,7 @@ import { firstRunShape } from './first-run-shape.ts';
 import { figureFrom, questionFrom, recordFrom, ruleFrom, unitsFrom } from './parse.ts';
 import { shaped } from './shaped.ts';
 import * as shapes from './shapes.ts';
+import { takeFrom } from './take.ts';
 
 /** Every rule file below a folder, in the order of their paths; names that start with `_` are templates and left out. */
 export const readRuleFiles = (folder: string): RuleFile[] =>
@@ -19,9 +20,6 @@ export const readRuleFiles = (folder: string): RuleFile[] =>
     .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
     .sort()
     .map((path) => ({ file: relative(folder, path).split(sep).join('/'), text: readFileSync(path, 'utf8') }));
-
-/** `figures/heat/floor.yaml` → `heat/floor`: the path below its kind's folder is the id. */
-const idOf = (file: string): string => file.replace(/^[^/]+\//, '').replace(/\.yaml$/, '');
 
 /** What a loaded rulebook rests on, for the checks: each part with the document it came from. */
 export interface Loaded {
@@ -43,22 +41,7 @@ export const buildRulebook = (
   const documents = new Map<string, RuleDocument>();
   const all = files.map(readDocument);
 
-  const take = <S, T>(
-    folder: string,
-    kind: string,
-    schema: z.ZodType<S>,
-    from: (id: string, data: S) => T,
-  ): Record<string, T> => {
-    const parts: [string, T][] = [];
-    for (const document of all.filter((each) => each.file.startsWith(`${folder}/`))) {
-      const id = idOf(document.file);
-      const { data, problems: found } = shaped(document, schema);
-      problems.push(...found);
-      documents.set(`${kind}:${id}`, document);
-      if (data !== undefined) parts.push([id, from(id, data)]);
-    }
-    return Object.fromEntries(parts);
-  };
+  const take = takeFrom(all, documents, problems);
   const single = <S>(file: string, schema: z.ZodType<S>): S | undefined => {
     const document = all.find((each) => each.file === file);
     if (document === undefined) return undefined;

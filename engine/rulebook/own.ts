@@ -1,6 +1,5 @@
 /** Rule files of the keeper's laid over the published rulebook: they put in place only what they declare, and pass the same checks. */
 import { createHash } from 'node:crypto';
-import type { z } from 'zod';
 import type { Problem } from '../problem.ts';
 import type { Figure, Question, Rule, Rulebook, Source } from '../types.ts';
 import { checkRulebook, type Known } from './checks/index.ts';
@@ -8,8 +7,8 @@ import { ownParts } from './checks/own-parts.ts';
 import { type RuleDocument, type RuleFile, readDocument } from './document.ts';
 import { placeFaults } from './own-places.ts';
 import { figureFrom, ruleFrom } from './parse.ts';
-import { shaped } from './shaped.ts';
 import * as shapes from './shapes.ts';
+import { takeFrom } from './take.ts';
 
 /** What own files hold, by id. */
 export interface OwnParts {
@@ -29,8 +28,6 @@ export interface Laid {
   /** Own rules by id, and the documents that they came from, for running their cases. */
   readonly documents: ReadonlyMap<string, RuleDocument>;
 }
-
-const idOf = (file: string): string => file.replace(/^[^/]+\//, '').replace(/\.yaml$/, '');
 
 /** A published part has no text here; whatever is found wrong with it was brought about by an own file. */
 const published = 'published';
@@ -132,23 +129,8 @@ export const layOwn = (base: Rulebook, files: readonly RuleFile[], known: Known)
   const documents = new Map<string, RuleDocument>(stubsFor(base));
   const all = files.map(readDocument);
   const problems = all.flatMap(placeFaults);
-  const take = <S, T>(
-    folder: string,
-    kind: string,
-    schema: z.ZodType<S>,
-    from: (id: string, data: S) => T,
-  ): Record<string, T> => {
-    const placed = all.filter((each) => each.file.startsWith(`${folder}/`) && placeFaults(each).length === 0);
-    return Object.fromEntries(
-      placed.flatMap((document): [string, T][] => {
-        const id = idOf(document.file);
-        const { data, problems: found } = shaped(document, schema);
-        problems.push(...found);
-        documents.set(`${kind}:${id}`, document);
-        return data === undefined ? [] : [[id, from(id, data)]];
-      }),
-    );
-  };
+  const placed = all.filter((each) => placeFaults(each).length === 0);
+  const take = takeFrom(placed, documents, problems);
   const below: Record<string, readonly string[]> = {};
   const own: OwnParts = {
     below,

@@ -193,7 +193,8 @@ export const factWordsShape = z.record(
         z.strictObject({
           as: z.string(),
           takes: texts.min(1),
-          words: texts.min(1),
+          // None where any words will do, for a way of speaking that comes after all others.
+          words: texts,
           vague: z.boolean().optional(),
           'takes-away': z.boolean().optional(),
           'share-of': kebab.optional(),

@@ -28,7 +28,7 @@ export interface Difference extends Omit<Point, 'value'> {
   readonly size: number | null;
 }
 
-/** Something that came between two moments. Undoing it is leaving the lines out, or setting the day, a figure or the rules back. */
+/** Something that came between two moments. Undoing it is leaving the lines out, setting the day, a figure or the rules back, or asking what the words were heard as. */
 export type Cause =
   | {
       readonly kind: 'entry';
@@ -42,7 +42,15 @@ export type Cause =
     }
   | { readonly kind: 'figure'; readonly figure: string; readonly from: Day }
   | { readonly kind: 'rules'; readonly from: string; readonly to: string }
-  | { readonly kind: 'days'; readonly from: Day; readonly to: Day };
+  | { readonly kind: 'days'; readonly from: Day; readonly to: Day }
+  | { readonly kind: 'heard'; readonly words: string; readonly from: HeardAs; readonly to: HeardAs };
+
+/** What some words were taken to ask. */
+export interface HeardAs {
+  readonly question: string;
+  readonly groups: readonly string[];
+  readonly on: Day;
+}
 
 /** What undoing one cause alone makes of a difference. */
 export interface Effect {
@@ -86,6 +94,8 @@ export interface Advice {
   readonly at: string;
   /** As typed. */
   readonly asked: string;
+  /** True where these words by themselves were heard so: nothing that was said before them had a part in it. Older logs do not say. */
+  readonly alone?: boolean | undefined;
   /** With the lines counted that were there. */
   readonly request: Request;
   /** Hash of the rulebook. */
@@ -101,4 +111,39 @@ export interface Advice {
 export interface Turning {
   readonly on: Day;
   readonly comparison: Comparison;
+}
+
+/** A value that was worked out straight from a line, and what it would be had the line never been written. */
+export interface Moved {
+  readonly fact: string;
+  readonly group: string | null;
+  readonly unit: string | null;
+  readonly value: Value | null;
+  readonly without: Value | null;
+}
+
+/** An answer that one line has a part in: as it is, as it would be without, and what the two do not have in common. */
+export interface Resting {
+  readonly question: string;
+  readonly is: Answer;
+  readonly without: Answer;
+  readonly differences: readonly Difference[];
+}
+
+/** An undo or a correction that counts. */
+export interface Revised {
+  readonly line: number;
+  readonly how: 'undone' | 'corrected';
+}
+
+/** What one line of the ledger does, on a day, to what is known and advised. */
+export interface Bearing {
+  readonly line: number;
+  /** The line that it takes back or puts right; null for any other. */
+  readonly of: number | null;
+  /** Later lines that take it back or put it right. */
+  readonly revised: readonly Revised[];
+  readonly moved: readonly Moved[];
+  /** Questions whose answer would be another without it, then those that only read it. */
+  readonly answers: readonly Resting[];
 }

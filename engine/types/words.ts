@@ -105,4 +105,6 @@ export type FirstStep = {
 export interface FirstRun {
   readonly steps: readonly FirstStep[];
   readonly ends: { readonly birds: string; readonly none: string };
+  /** Said wherever an answer wants birds and there are none. */
+  readonly planning: string;
 }

@@ -1,12 +1,15 @@
 /** How long penside takes to start, as a ratio to a bare Node started in the same run. `npm run bench` prints the table. */
 import { type SpawnSyncOptions, spawn, spawnSync } from 'node:child_process';
-import { cpus } from 'node:os';
-import { fileURLToPath } from 'node:url';
+import { programPath as program } from '../helpers/program.ts';
+import { median, printTable } from './table.ts';
 
-const program = fileURLToPath(new URL('../../dist/penside.mjs', import.meta.url));
 const node = process.execPath;
 const rounds = 15;
-const quiet: SpawnSyncOptions = { stdio: 'ignore', env: { ...process.env, XDG_DATA_HOME: '/nonexistent' } };
+const nowhere = '/nonexistent';
+const quiet: SpawnSyncOptions = {
+  stdio: 'ignore',
+  env: { ...process.env, XDG_DATA_HOME: nowhere, XDG_STATE_HOME: nowhere, XDG_CACHE_HOME: nowhere },
+};
 
 const once = (args: readonly string[]): number => {
   const from = performance.now();
@@ -21,7 +24,7 @@ const firstFrame = (): Promise<number> =>
     const run = `stty rows 30 cols 80; exec ${node} ${program}`;
     const chat = spawn('script', ['-qec', run, '/dev/null'], { env: { ...quiet.env, TERM: 'xterm' } });
     chat.stdout.on('data', (bytes: Buffer) => {
-      if (!bytes.toString('utf8').includes('say: ')) return;
+      if (!bytes.toString('utf8').includes('say:')) return;
       resolve(performance.now() - from);
       chat.kill();
     });
@@ -37,9 +40,6 @@ const bareFrame = (): Promise<number> =>
     chat.on('exit', () => resolve(performance.now() - from));
   });
 
-const median = (numbers: readonly number[]): number =>
-  [...numbers].sort((one, other) => one - other)[Math.floor(numbers.length / 2)] ?? 0;
-
 const bare: number[] = [];
 const asked: number[] = [];
 const bareInTerminal: number[] = [];
@@ -52,19 +52,16 @@ for (let round = 0; round < rounds; round += 1) {
   chatted.push(await firstFrame());
 }
 
-const row = (name: string, taken: readonly number[], against: readonly number[]): string =>
-  `| ${name.padEnd(28)} | ${median(taken).toFixed(0).padStart(6)} | ${(median(taken) / median(against)).toFixed(2).padStart(5)} |`;
+const row = (name: string, taken: readonly number[], against: readonly number[]): string[] => [
+  name,
+  median(taken).toFixed(0),
+  (median(taken) / median(against)).toFixed(2),
+];
 
-process.stdout.write(
-  [
-    `Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'unknown'}, median of ${rounds}`,
-    '',
-    '| what                         |     ms | ratio |',
-    '|------------------------------|--------|-------|',
-    row('node -e 0', bare, bare),
-    row('one-shot answer', asked, bare),
-    row('node -e 0 in a terminal', bareInTerminal, bareInTerminal),
-    row('chat, first frame', chatted, bareInTerminal),
-    '',
-  ].join('\n'),
-);
+printTable(`Start-up, median of ${rounds}`, [
+  ['what', 'ms', 'ratio'],
+  row('node -e 0', bare, bare),
+  row('one-shot answer', asked, bare),
+  row('node -e 0 in a terminal', bareInTerminal, bareInTerminal),
+  row('chat, first frame', chatted, bareInTerminal),
+]);

@@ -1,4 +1,5 @@
 /** Days as text: real ones only, and sums that no clock change can shift. */
+import { addDays as addDaysThere, differenceInCalendarDays, formatISO, isValid, parseISO } from 'date-fns';
 import fc from 'fast-check';
 import { afterEach, describe, expect, test } from 'vitest';
 import { addDays, daysBetween, isDay, weekdayOf } from '../../engine/day.ts';
@@ -46,6 +47,25 @@ test.each([
   ['', false],
 ])('%j is a day: %j', (text, is) => {
   expect(isDay(text)).toBe(is);
+});
+
+test('days are those of date-fns', () => {
+  fc.assert(
+    fc.property(someDay, someDay, fc.integer({ min: -4000, max: 4000 }), (day, other, count) => {
+      expect(addDays(day, count)).toBe(
+        formatISO(addDaysThere(parseISO(day), count), { representation: 'date' }),
+      );
+      expect(daysBetween(day, other)).toBe(differenceInCalendarDays(parseISO(other), parseISO(day)));
+      expect(weekdayOf(day)).toBe(parseISO(day).getDay());
+    }),
+  );
+  const twoDigits = fc.integer({ min: 0, max: 33 }).map((number) => String(number).padStart(2, '0'));
+  fc.assert(
+    fc.property(fc.integer({ min: 1000, max: 2999 }), twoDigits, twoDigits, (year, month, day) => {
+      const text = `${year}-${month}-${day}`;
+      expect(isDay(text)).toBe(isValid(parseISO(text)));
+    }),
+  );
 });
 
 describe.each(zones)('in %s', (zone) => {

@@ -27,7 +27,7 @@ export const everyToken: readonly Token[] = [
   { t: 'heading', text: 'Today' },
   { t: 'step', id: 'move-pen', text: 'move the pen one length', at: 'morning', done: true },
   { t: 'step', id: 'fill-water', text: 'fill the water', at: 'evening', done: false },
-  { t: 'picture', lines: ['lb  _/', '   /'], says: 'Weight rises from week to week.' },
+  { t: 'picture', drawings: [['lb  _/', '   /']], says: 'Weight rises from week to week.' },
   { t: 'detail', text: 'taking tonight as 25 November' },
   { t: 'choice', n: 1, text: 'the water they drink' },
   { t: 'choice', n: 2, text: 'the water you carry' },

@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
-export const programPath = fileURLToPath(new URL('../../dist/penside.mjs', import.meta.url));
+export const programPath = fileURLToPath(new URL('../../dist/penside.cjs', import.meta.url));
 
 export interface Run {
   readonly out: string;

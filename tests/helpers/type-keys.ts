@@ -13,10 +13,13 @@ export const key = {
   delete: '\x1b[3~',
   altB: '\x1bb',
   ctrlLeft: '\x1b[1;5D',
+  tab: '\t',
+  esc: '\x1b',
   ctrlA: '\x01',
   ctrlC: '\x03',
   ctrlD: '\x04',
   ctrlK: '\x0b',
+  ctrlR: '\x12',
   ctrlU: '\x15',
   ctrlW: '\x17',
 } as const;

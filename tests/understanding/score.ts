@@ -22,6 +22,8 @@ export interface Scored {
   readonly outcome: Outcome;
   /** False for a line on what cannot be asked yet, which is right to turn away. */
   readonly askable: boolean;
+  /** Turned away, and yet the right one is among what is offered with it. */
+  readonly offered: boolean;
 }
 
 /** Reads a file of one JSON object a line. */
@@ -46,7 +48,8 @@ export const scoreLines = (lines: readonly Labelled[], about: About): readonly S
     const before = line.after === undefined ? null : understand(line.after, about, lexicon);
     const heard = understand(line.text, { ...about, before }, lexicon);
     const wanted = new Set([line.topic, ...(line.also ?? [])].filter((topic) => known.has(topic)));
-    return { line, heard, outcome: judge(heard, wanted), askable: known.has(line.topic) };
+    const offered = heard.readings.length === 0 && heard.nearest.some(({ topic }) => wanted.has(topic));
+    return { line, heard, outcome: judge(heard, wanted), askable: known.has(line.topic), offered };
   });
 };
 

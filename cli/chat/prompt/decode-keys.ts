@@ -62,11 +62,13 @@ export const decodeKeys = (
   // Esc or Ctrl-C alone ends a paste whose end mark was lost; otherwise no key would ever work again.
   let pasting = before.pasting && sent !== '\x1b' && sent !== '\x03';
   let acts: readonly Act[] = [];
-  for (const piece of body.match(pieces) ?? []) {
+  const all = body.match(pieces) ?? [];
+  // Keys typed fast come in one chunk, so a Tab at its end is the key; between words it was pasted.
+  for (const [at, piece] of all.entries()) {
     const act = keyTable.get(piece);
     if (piece === pasteStart || piece === pasteEnd) pasting = piece === pasteStart;
     else if (isText(piece)) acts = addText(acts, piece);
-    else if (isGap(piece) && sent !== '\t') acts = addText(acts, ' ');
+    else if (isGap(piece) && (pasting || piece !== '\t' || at < all.length - 1)) acts = addText(acts, ' ');
     else if (act !== undefined && !pasting) acts = [...acts, act];
   }
   if (body !== sent) acts = pasting ? addText(acts, ' ') : [...acts, { t: 'submit' }];

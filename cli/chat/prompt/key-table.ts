@@ -1,5 +1,6 @@
 /** Which act each key sequence stands for, over the ways in which terminals send the same key. */
-import type { Act, Reach } from './prompt-state.ts';
+import type { Reach } from './line-edits.ts';
+import type { Act } from './prompt-state.ts';
 
 const move = (to: Reach): Act => ({ t: 'move', to });
 const erase = (to: Reach): Act => ({ t: 'delete', to });
@@ -8,6 +9,10 @@ const erase = (to: Reach): Act => ({ t: 'delete', to });
 const sequences: readonly (readonly [Act, ...(readonly string[])])[] = [
   [{ t: 'interrupt' }, '\x03'],
   [{ t: 'finish' }, '\x04'],
+  [{ t: 'complete', to: 'next' }, '\t'],
+  [{ t: 'complete', to: 'before' }, '\x1b[Z'],
+  [{ t: 'search' }, '\x12'],
+  [{ t: 'let-be' }, '\x1b', '\x07'],
   [{ t: 'recall', to: 'older' }, '\x10', '\x1b[A', '\x1bOA'],
   [{ t: 'recall', to: 'newer' }, '\x0e', '\x1b[B', '\x1bOB'],
   [move('left'), '\x02', '\x1b[D', '\x1bOD', '\x1b[1;2D'],

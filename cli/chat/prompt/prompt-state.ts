@@ -1,7 +1,7 @@
 /** The line being typed: pure steps over graphemes, with the lines sent before at hand. */
-import { clean } from '../../say/clean.ts';
-
-export type Reach = 'left' | 'right' | 'word-left' | 'word-right' | 'start' | 'end';
+import { type Complete, complete } from './completing.ts';
+import { type Editor, insert, openEditor, put, type Reach, reach, recall, remove } from './line-edits.ts';
+import { searchFor, takeFound, takeInSearch } from './searching.ts';
 
 /** What one key asks for. */
 export type Act =
@@ -9,6 +9,12 @@ export type Act =
   | { readonly t: 'move'; readonly to: Reach }
   | { readonly t: 'delete'; readonly to: Reach }
   | { readonly t: 'recall'; readonly to: 'older' | 'newer' }
+  /** Tab, or Shift-Tab for the one before. */
+  | { readonly t: 'complete'; readonly to: 'next' | 'before' }
+  /** Ctrl-R: looks for a line sent before; again: an older one. */
+  | { readonly t: 'search' }
+  /** Esc: what was begun with Tab or Ctrl-R is let be. */
+  | { readonly t: 'let-be' }
   | { readonly t: 'submit' }
   /** Ctrl-C: clears a line, leaves on an empty one. */
   | { readonly t: 'interrupt' }
@@ -17,98 +23,30 @@ export type Act =
   /** The terminal is gone. */
   | { readonly t: 'hang-up' };
 
-export interface Editor {
-  /** Graphemes, so that one key deletes what the keeper sees as one character. */
-  readonly line: readonly string[];
-  /** The cursor stands before this grapheme. */
-  readonly at: number;
-  /** Lines sent before, oldest first. */
-  readonly past: readonly string[];
-  /** Which of them is shown; `past.length` is the keeper's own draft. */
-  readonly place: number;
-  /** The unsent line, kept while older ones are looked at. */
-  readonly draft: string;
-}
-
-/** An editor after a key; `submitted` are the words sent, `leaves` asks to end the chat. */
+/** An editor after a key; `submitted` are the words sent, empty for an empty line; `leaves` asks to end the chat. */
 export interface Taken {
   readonly editor: Editor;
   readonly submitted: string | null;
   readonly leaves: boolean;
 }
 
-/** Made once: making one costs more than a thousand uses. It holds no state. */
-const segmenter = new Intl.Segmenter();
-
-const graphemes = (text: string): readonly string[] =>
-  Array.from(segmenter.segment(text), (each) => each.segment);
-
-/** An empty line with the lines of earlier days to recall, oldest first. */
-export const openEditor = (past: readonly string[]): Editor => ({
-  line: [],
-  at: 0,
-  past,
-  place: past.length,
-  draft: '',
-});
-
-const isSpace = (grapheme: string | undefined): boolean => grapheme !== undefined && /^\s/.test(grapheme);
-
-const reach = ({ line, at }: Editor, to: Reach): number => {
-  let place = at;
-  switch (to) {
-    case 'left':
-      return Math.max(0, at - 1);
-    case 'right':
-      return Math.min(line.length, at + 1);
-    case 'start':
-      return 0;
-    case 'end':
-      return line.length;
-    case 'word-left':
-      while (isSpace(line[place - 1])) place -= 1;
-      while (place > 0 && !isSpace(line[place - 1])) place -= 1;
-      return place;
-    case 'word-right':
-      while (isSpace(line[place])) place += 1;
-      while (place < line.length && !isSpace(line[place])) place += 1;
-      return place;
-  }
-};
-
-/** The line is cut into graphemes anew, because a typed accent can join the letter before it. */
-const insert = (editor: Editor, text: string): Editor => {
-  const before = editor.line.slice(0, editor.at).join('') + clean(text);
-  const line = graphemes(before + editor.line.slice(editor.at).join(''));
-  let at = 0;
-  for (let length = 0; at < line.length && length < before.length; at += 1) length += line[at]?.length ?? 0;
-  return { ...editor, line, at };
-};
-
-const remove = (editor: Editor, to: Reach): Editor => {
-  const other = reach(editor, to);
-  const from = Math.min(editor.at, other);
-  const line = [...editor.line.slice(0, from), ...editor.line.slice(Math.max(editor.at, other))];
-  return { ...editor, line, at: from };
-};
-
-const recall = (editor: Editor, to: 'older' | 'newer'): Editor => {
-  const place = editor.place + (to === 'older' ? -1 : 1);
-  if (place < 0 || place > editor.past.length) return editor;
-  const draft = editor.place === editor.past.length ? editor.line.join('') : editor.draft;
-  const line = graphemes(clean(editor.past[place] ?? draft));
-  return { ...editor, line, at: line.length, place, draft };
-};
-
 const submit = (editor: Editor): Taken => {
   const words = editor.line.join('').trim();
-  if (words === '') return { editor: openEditor(editor.past), submitted: null, leaves: false };
+  if (words === '') return { editor: openEditor(editor.past), submitted: '', leaves: false };
   const past = editor.past.at(-1) === words ? editor.past : [...editor.past, words];
   return { editor: openEditor(past), submitted: words, leaves: false };
 };
 
-/** One key taken: the line after it, the words sent if any, and whether the keeper leaves. */
-export const takeAct = (editor: Editor, act: Act): Taken => {
+/** Nothing is known to go on with. */
+const noWays: Complete = () => [];
+
+/** One key taken: the line after it, the words sent if any, and whether the keeper leaves. `ways` are those that Tab offers. */
+export const takeAct = (untouched: Editor, act: Act, ways: Complete = noWays): Taken => {
+  const before = { ...untouched, isUntouched: false };
+  const searched = before.search === null ? null : takeInSearch(before, before.search, act);
+  if (searched !== null) return { editor: searched, submitted: null, leaves: false };
+  const found = before.search === null ? before : takeFound(before, before.search);
+  const editor = act.t === 'complete' ? found : { ...found, tab: null };
   const stay = (next: Editor): Taken => ({ editor: next, submitted: null, leaves: false });
   const leave: Taken = { editor, submitted: null, leaves: true };
   const isEmpty = editor.line.length === 0;
@@ -121,6 +59,12 @@ export const takeAct = (editor: Editor, act: Act): Taken => {
       return stay(remove(editor, act.to));
     case 'recall':
       return stay(recall(editor, act.to));
+    case 'complete':
+      return stay(complete(editor, act.to, ways, put(editor)));
+    case 'search':
+      return stay({ ...editor, search: searchFor(editor.past, '') });
+    case 'let-be':
+      return stay(editor);
     case 'submit':
       return submit(editor);
     case 'interrupt':

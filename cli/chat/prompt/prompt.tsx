@@ -1,35 +1,45 @@
-/** The one live row: a plain word and the line being typed, with the terminal's own cursor in it. */
-import { Text, useCursor, useIsScreenReaderEnabled, useStdout } from 'ink';
-import { useLayoutEffect } from 'react';
+/** The live rows: a plain word and the line being typed with the terminal's own cursor in it, and at times a quiet row under it. */
+import { Text, useCursor } from 'ink';
 import { tintOf } from '../colours.ts';
-import type { Editor } from './prompt-state.ts';
+import type { Window } from '../window-size.ts';
+import { type Editor, graphemes } from './line-edits.ts';
+import { cutMark, quietRow } from './quiet-row.ts';
 import { windowOf } from './window-of.ts';
 
 export interface PromptProps {
   readonly editor: Editor;
-  /** Terminal columns. */
-  readonly width: number;
+  readonly window: Window;
   readonly color: boolean;
+  readonly isAscii: boolean;
+  /** What is still being worked on, where that takes long. */
+  readonly busy: string | null;
 }
 
-const label = 'say: ';
+/** A window with fewer rows has none to spare: Ink wipes one that is filled. */
+const rowsForQuiet = 4;
 
-/** Draws the prompt; the cursor is real, so that input methods and screen readers find it. */
-export const Prompt = ({ editor, width, color }: PromptProps) => {
+/** Draws the prompt; the cursor is real, so that input methods find it. */
+export const Prompt = ({ editor, window, color, isAscii, busy }: PromptProps) => {
   const { setCursorPosition } = useCursor();
-  const { stdout } = useStdout();
-  const isHeard = useIsScreenReaderEnabled();
-  const { text, column } = windowOf(editor.line, editor.at, Math.max(1, width - label.length));
-  const x = label.length + column;
-  setCursorPosition({ x, y: 0 });
-  // In screen-reader mode Ink 6.8 leaves the cursor after the last character, whatever useCursor asked for.
-  useLayoutEffect(() => {
-    if (isHeard) stdout.write(`\x1b[${x + 1}G`);
-  });
+  const { line, at, search } = editor;
+  const label = search === null ? 'say: ' : 'look for: ';
+  const typed = search === null ? line : graphemes(search.words);
+  const room = Math.max(1, window.columns - label.length);
+  const { text, column } = windowOf(typed, search === null ? at : typed.length, room, cutMark(isAscii));
+  setCursorPosition({ x: label.length + column, y: 0 });
+  // One column is kept free: a full row makes some terminals begin another.
+  const quiet = quietRow(editor, window.columns - 1, isAscii) ?? busy;
   return (
-    <Text wrap="truncate">
-      <Text {...tintOf('aside', color)}>{label}</Text>
-      {text}
-    </Text>
+    <>
+      <Text wrap="truncate">
+        <Text {...tintOf('aside', color)}>{label}</Text>
+        {text}
+      </Text>
+      {quiet === null || window.rows < rowsForQuiet ? null : (
+        <Text wrap="truncate" {...tintOf('aside', color)}>
+          {quiet}
+        </Text>
+      )}
+    </>
   );
 };

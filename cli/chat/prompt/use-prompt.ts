@@ -1,27 +1,28 @@
 /** Joins the keys to the line being typed. */
 import { useStdin, useStdout } from 'ink';
 import { useEffectEvent, useLayoutEffect, useRef, useState } from 'react';
+import type { Complete } from './completing.ts';
+import { type Editor, openEditor } from './line-edits.ts';
 import { listenToKeys } from './listen-to-keys.ts';
-import { type Act, type Editor, openEditor, takeAct } from './prompt-state.ts';
+import { type Act, takeAct } from './prompt-state.ts';
 
-/** The editor as it stands; `onSubmit` gets each line sent, `onEmpty` is called for an empty one, `onLeave` is called when the keeper wants to go. */
+/** The editor as it stands; `ways` are what Tab offers, `onSubmit` gets each line sent, an empty one too, `onLeave` is called when the keeper wants to go. */
 export const usePrompt = (
   history: readonly string[],
+  ways: Complete,
   onSubmit: (words: string) => void,
-  onEmpty: () => void,
   onLeave: () => void,
 ): Editor => {
   const { stdin } = useStdin();
   const { stdout } = useStdout();
-  const [shown, show] = useState(() => openEditor(history));
+  const [shown, show] = useState(() => ({ ...openEditor(history), isUntouched: true }));
   // Several acts can come in one chunk, before React draws again: the ref is always the latest.
   const latest = useRef(shown);
   const takeAll = useEffectEvent((acts: readonly Act[]): void => {
     for (const act of acts) {
-      const { editor, submitted, leaves } = takeAct(latest.current, act);
+      const { editor, submitted, leaves } = takeAct(latest.current, act, ways);
       latest.current = editor;
       if (submitted !== null) onSubmit(submitted);
-      else if (act.t === 'submit') onEmpty();
       if (leaves) onLeave();
     }
     show(latest.current);

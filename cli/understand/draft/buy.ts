@@ -1,6 +1,8 @@
 /** Something bought, from words; a price for one is multiplied out exactly. */
-import { spansOf } from '../spans.ts';
+import { type NumberSpan, type QuantitySpan, spansOf } from '../spans.ts';
 import { ownUnit } from './mass.ts';
+import { packsIn } from './packs.ts';
+import { priceTold } from './price-told.ts';
 import { rationIn } from './ration.ts';
 import {
   type Build,
@@ -29,19 +31,6 @@ const whatIn = (told: Told): string | null => {
   return null;
 };
 
-/** Money of the line in hundredths: `at 19.50` and `each` times the number bought. */
-const priceIn = (told: Told, many: number | null): number | null => {
-  const money = spansOf(told.line.spans, 'money')[0];
-  if (money !== undefined)
-    return money.each === true && many !== null ? Math.round(money.cents * many) : money.cents;
-  const bare = numbers(told).find((span) =>
-    ['at', 'for', 'paid', '@', 'was', 'cost'].includes(told.line.tokens[span.from - 1]?.word ?? ''),
-  );
-  if (bare === undefined) return null;
-  const each = ['at', '@'].includes(told.line.tokens[bare.from - 1]?.word ?? '');
-  return Math.round(bare.value * 100 * (each ? (many ?? 1) : 1));
-};
-
 /** The one group it was bought for: "for the reds"; a group named otherwise only says what was bought. */
 const groupFor = (told: Told): string | null => {
   const word = (at: number): string => told.line.tokens[at]?.word ?? '';
@@ -53,37 +42,94 @@ const groupFor = (told: Told): string | null => {
   return first === undefined || others.length > 0 ? null : first;
 };
 
+/** Words in front of a sum; a number behind them counts nothing. */
+const priceLeads = new Set(['at', 'for', 'paid', '@', 'bill', 'total', 'was', 'cost']);
+
+/** The bare number that says how many were bought: in front of a thing, and before any price. */
+const countOf = (told: Told): NumberSpan | undefined => {
+  const { tokens } = told.line;
+  const whole = numbers(told).filter(
+    (span) =>
+      Number.isInteger(span.value) && span.value > 0 && !priceLeads.has(tokens[span.from - 1]?.word ?? ''),
+  );
+  return whole.find(({ to }) => tokens[to] !== undefined && tokens[to]?.isMark === false) ?? whole[0];
+};
+
+/** `a bag of finisher`, `the last sack`. */
+const saysOneBag = (told: Told): boolean =>
+  says(
+    told,
+    'a bag',
+    'one bag',
+    'another bag',
+    'the last bag',
+    'a sack',
+    'one sack',
+    'another sack',
+    'a bag of',
+    'a single sack',
+    'a single bag',
+  ) && !says(told, 'each bag');
+
+interface Amounts {
+  readonly bags: number | null;
+  readonly amount: string | null;
+  readonly assumed: readonly string[];
+}
+
+/** How many bags, and what all of it weighs. */
+const amountsIn = (told: Told, isFeed: boolean): Amounts => {
+  const packs = packsIn(told);
+  if (packs !== null && (packs.isBags || isFeed))
+    return {
+      bags: packs.isBags ? packs.count : null,
+      amount: written(packs.size.value * packs.count, packs.size.unit),
+      assumed: [],
+    };
+  const stated = quantities(told, 'bags')[0]?.value;
+  const isOne =
+    stated === undefined &&
+    saysOneBag(told) &&
+    spansOf(told.line.spans, 'money').every(({ each }) => each !== true);
+  const bags = stated ?? (isOne ? 1 : null);
+  const mass = quantities(told, 'mass').find((span) => !isPounds(told, span));
+  if (mass !== undefined && bags === null)
+    return { bags, amount: written(mass.value, mass.unit), assumed: [] };
+  const measure = told.about.measures.bag;
+  if (bags === null || measure === undefined || !isFeed) return { bags, amount: null, assumed: [] };
+  const unit = ownUnit(told);
+  const one = Math.round((measure.kg / unit.kg) * 100) / 100;
+  return {
+    bags,
+    amount: written(one * bags, unit.id),
+    assumed: measure.stated ? [] : [`taking a bag as ${decimal(one)} ${unit.id}`],
+  };
+};
+
+/** Pounds behind a word for paying are money. */
+const isPounds = (told: Told, { from, to, unit }: QuantitySpan): boolean =>
+  unit === 'lb' &&
+  told.line.tokens.slice(from, to).some(({ word }) => word === 'pound' || word === 'pounds') &&
+  (priceLeads.has(told.line.tokens[from - 1]?.word ?? '') || says(told, 'paid', 'gave'));
+
 export const buildBuy: Build = (told) => {
   const what = whatIn(told);
-  const bags = quantities(told, 'bags')[0];
-  const mass = quantities(told, 'mass')[0];
-  const whole = numbers(told).find(
-    (span) =>
-      Number.isInteger(span.value) &&
-      !['at', 'for', 'paid', '@'].includes(told.line.tokens[span.from - 1]?.word ?? ''),
-  );
-  const many = bags?.value ?? whole?.value ?? null;
+  const isFeed = what === 'feed';
+  const { bags, amount, assumed } = amountsIn(told, isFeed);
+  const count =
+    bags === null ? countOf(told) : numbers(told).find(({ from }) => packsIn(told)?.from === from);
   // A bill is a sum: `paid the butcher 90` counts nothing.
   const isBill = what === 'processing' || what === 'electricity';
-  const bill = isBill && whole !== undefined ? Math.round(whole.value * 100) : null;
-  const cents = priceIn(told, many) ?? bill;
-  const measure = told.about.measures.bag;
-  const assumed: string[] = [];
-  let amount: string | null = null;
-  if (mass !== undefined)
-    amount = written(bags === undefined ? mass.value : mass.value * bags.value, mass.unit);
-  else if (bags !== undefined && measure !== undefined && what === 'feed') {
-    const unit = ownUnit(told);
-    const one = Math.round((measure.kg / unit.kg) * 100) / 100;
-    amount = written(one * bags.value, unit.id);
-    if (!measure.stated) assumed.push(`taking a bag as ${decimal(one)} ${unit.id}`);
-  }
+  const price = priceTold(told, isBill ? undefined : count);
+  const bill = isBill && count !== undefined ? Math.round(count.value * 100) : null;
+  const many = bags ?? count?.value ?? 1;
+  const cents = price === null ? bill : price.isEach ? Math.round(price.cents * many) : price.cents;
   const fields = {
     what,
-    ration: what === 'feed' ? rationIn(told) : null,
-    bags: bags === undefined ? null : written(bags.value, 'bag'),
+    ration: isFeed ? rationIn(told) : null,
+    bags: bags === null ? null : written(bags, 'bag'),
     amount,
-    count: bags === undefined && what !== 'feed' && !isBill ? (whole?.value ?? null) : null,
+    count: bags === null && !isFeed && !isBill ? (count?.value ?? null) : null,
     price: cents === null ? null : moneyText(cents),
     group: groupFor(told),
   };

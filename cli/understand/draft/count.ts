@@ -1,5 +1,8 @@
 /** How many birds a line speaks of. */
 import { type NumberSpan, spansOf } from '../spans.ts';
+import type { Token } from '../tokens.ts';
+import { isOneBird } from './one-bird.ts';
+import { sumOfParts } from './parts-of-count.ts';
 import { numbers, type Told } from './told.ts';
 
 const birds = new Set([
@@ -15,44 +18,46 @@ const birds = new Set([
   'body',
   'baby',
   'broiler',
+  'head',
+  'hd',
 ]);
-const articles = new Set(['a', 'an', 'another', 'my', 'the', 'one']);
 
-const isWhole = (span: NumberSpan): boolean => Number.isInteger(span.value) && span.value >= 0;
+/** "minus three" counts three. */
+const isWhole = (span: NumberSpan): boolean => Number.isInteger(span.value);
+const countOf = (span: NumberSpan): number => Math.abs(span.value);
+
+const isBirdNear = (near: readonly (Token | undefined)[]): boolean =>
+  near.some((token) => token !== undefined && birds.has(token.stem));
 
 /** A number that stands next to birds, or that is the first whole one; null when none is said. */
 export const readCount = (told: Told): number | null => {
   const { tokens } = told.line;
+  const sum = sumOfParts(told);
+  if (sum !== null) return sum;
   const groups = spansOf(told.line.spans, 'group');
   const whole = numbers(told).filter(isWhole);
   const beside = whole.find((span) => {
-    const near = [tokens[span.to], tokens[span.to + 1], tokens[span.to + 2]];
-    const isBird = near.some((token) => token !== undefined && birds.has(token.stem));
+    const isBird = isBirdNear([tokens[span.to], tokens[span.to + 1], tokens[span.to + 2]]);
     return isBird || groups.some((group) => group.from >= span.to && group.from <= span.to + 2);
   });
-  const found = beside ?? whole.find((span) => span.value > 0 || tokens[span.to]?.stem === 'dead');
-  if (found !== undefined) return found.value;
-  const isOne = tokens.some((token, at) => {
-    const next = tokens[at + 1];
-    if (!articles.has(token.word) || next === undefined) return false;
-    const one = groups.some((group) => group.from === at + 1 && group.one);
-    return (
-      (token.word !== 'the' &&
-        token.word !== 'my' &&
-        (birds.has(next.word) || ['casualty', 'dead'].includes(next.word))) ||
-      one
-    );
-  });
-  return isOne ? 1 : null;
+  const found = beside ?? whole.find((span) => span.value !== 0 || tokens[span.to]?.stem === 'dead');
+  if (found !== undefined) return countOf(found);
+  return isOneBird(told) ? 1 : null;
 };
 
-/** A number just before or after one of these words, such as `1 dead`. */
+/** A number just before or after one of these words, such as `1 dead`; the one nearest to them. */
 export const countBeside = (told: Told, words: readonly string[]): number | null => {
   const { tokens } = told.line;
-  for (const span of numbers(told).filter(isWhole)) {
-    const after = tokens.slice(span.to, span.to + 4).findIndex((token) => token.isMark);
-    const near = tokens.slice(span.to, span.to + (after < 0 ? 4 : after)).map((token) => token.word);
-    if (near.some((word) => words.includes(word))) return span.value;
-  }
-  return null;
+  const reach = 4;
+  const behind = numbers(told)
+    .filter(isWhole)
+    .flatMap((span) => {
+      const after = tokens.slice(span.to, span.to + reach).findIndex((token) => token.isMark);
+      const near = tokens.slice(span.to, span.to + (after < 0 ? reach : after)).map((token) => token.word);
+      const at = near.findIndex((word) => words.includes(word));
+      return at < 0 ? [] : [{ span, at }];
+    })
+    .sort((one, other) => one.at - other.at);
+  const [nearest] = behind;
+  return nearest === undefined ? null : countOf(nearest.span);
 };

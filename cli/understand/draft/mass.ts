@@ -1,6 +1,8 @@
 /** How much something weighs: in units, in bags and scoops, or as a bare number in the place's own unit. */
+import { andPartAt } from '../find/number.ts';
 import type { NumberSpan } from '../spans.ts';
 import { stemOf } from '../stem.ts';
+import { packsIn } from './packs.ts';
 import { decimal, numbers, quantities, type Told, terms, under, written } from './told.ts';
 
 export interface Mass {
@@ -37,14 +39,21 @@ const measured = (told: Told): { value: number; id: string; kg: number | null; s
   return null;
 };
 
+/** `a bag`, `the last sack`, `another full scoop` are one. */
+const oneWords = new Set(['a', 'an', 'another', 'last', 'whole', 'full', 'one']);
+const fullWords = new Set(['whole', 'full', 'heaped', 'level', 'good']);
+
 const alone = (told: Told): { id: string; kg: number; stated: boolean } | null => {
-  const at = told.line.tokens.findIndex(
-    (token, n) =>
-      token.word === 'a' && told.about.measures[told.line.tokens[n + 1]?.stem ?? ''] !== undefined,
-  );
-  const id = told.line.tokens[at + 1]?.stem ?? '';
-  const found = at < 0 ? undefined : told.about.measures[id];
-  return found === undefined ? null : { id, ...found };
+  const { tokens } = told.line;
+  for (const [at, token] of tokens.entries()) {
+    if (!oneWords.has(token.word)) continue;
+    const next = tokens[at + 1]?.word ?? '';
+    const stem = tokens[fullWords.has(next) ? at + 2 : at + 1]?.stem ?? '';
+    const id = stem === 'sack' ? 'bag' : stem;
+    const found = told.about.measures[id];
+    if (found !== undefined) return { id, ...found };
+  }
+  return null;
 };
 
 const bareNumber = (told: Told): NumberSpan | null => {
@@ -59,8 +68,33 @@ const bareNumber = (told: Told): NumberSpan | null => {
   return free.length === 1 ? (free[0] ?? null) : null;
 };
 
+/** A unit that the article counts: `a stone of pellets`, `a kilo and a half`. */
+const oneUnit = (told: Told): Mass | null => {
+  const { tokens } = told.line;
+  const { list } = told.about.book.units;
+  for (const [at, token] of tokens.entries()) {
+    if (!['a', 'an', 'another'].includes(token.word)) continue;
+    const said = tokens[at + 1]?.word ?? '';
+    const unit = list.find((each) => each.dimension === 'mass' && each.words.includes(said));
+    if (unit === undefined || said.length < 2) continue;
+    const part = andPartAt(tokens, at + 2);
+    return { amount: written(1 + (part?.value ?? 0), unit.id), assumed: [] };
+  }
+  return null;
+};
+
+/** `a bag and a half`. */
+const partBehind = (told: Told, id: string): number => {
+  const { tokens } = told.line;
+  const at = tokens.findIndex(({ stem }) => stem === id || (id === 'bag' && stem === 'sack'));
+  return at < 0 ? 0 : (andPartAt(tokens, at + 1)?.value ?? 0);
+};
+
 /** The one mass a line tells. */
 export const readMass = (told: Told): Mass => {
+  const packs = packsIn(told);
+  if (packs !== null)
+    return { amount: written(packs.count * packs.size.value, packs.size.unit), assumed: [] };
   const mass = quantities(told, 'mass')[0];
   const measure = measured(told) ?? (mass === undefined ? aloneAsOne(told) : null);
   if (measure !== null && mass === undefined) {
@@ -72,6 +106,8 @@ export const readMass = (told: Told): Mass => {
     };
   }
   if (mass !== undefined) return { amount: written(mass.value, mass.unit), assumed: [] };
+  const one = oneUnit(told);
+  if (one !== null) return one;
   const bare = bareNumber(told);
   if (bare === null) return { amount: null, assumed: [] };
   const unit = ownUnit(told);
@@ -83,7 +119,7 @@ export const readMass = (told: Told): Mass => {
 
 const aloneAsOne = (told: Told): ReturnType<typeof measured> => {
   const one = alone(told);
-  return one === null ? null : { value: 1, ...one };
+  return one === null ? null : { value: 1 + partBehind(told, one.id), ...one };
 };
 
 /** The unit of mass a line names anywhere, as in `weights in grams`. */

@@ -2,7 +2,7 @@
 import { type Build, known, lacking } from './told.ts';
 
 const lead =
-  /^\s*(?:(?:please|ok|can you|could you|pls)\s+)*(?:make a note|note to self|take a note|note down|write down|write this down|jot down|for the record|log|note|remember|remind me|reminder|fyi|keep in mind|mark down|record|add a note)\b(?:\s+(?:that|to|for next (?:year|time|batch)|of))?[\s:,.\-–—]*/i;
+  /^\s*(?:(?:please|ok|can you|could you|pls)\s+)*(?:make a note|note to self|take a note|note down|write down|write this down|jot down|for the record|log|note|remember|remind me|reminder|fyi|nb|memo|diary entry|for the (?:diary|book)|just for the record|put a line in(?: for today)?|keep in mind|mark down|record|add a note)\b(?:\s+(?:that|to|for next (?:year|time|batch)|of))?[\s:,.\-–—]*/i;
 
 export const buildNote: Build = (told) => {
   const words = told.words.replace(lead, '').trim();

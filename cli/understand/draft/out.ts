@@ -1,9 +1,10 @@
 /** A group put out to the pen, or taken back to the brooder, from words. */
-import { pickGroup } from './group.ts';
-import { type Build, known, lacking, says } from './told.ts';
+import { pickGroup, withoutPlaces } from './group.ts';
+import { type Build, known, lacking, says, type Told } from './told.ts';
 
-export const buildOut: Build = (told) => {
-  const isBack = says(
+const saysBack = (told: Told): boolean =>
+  !says(told, 'not back', 'never back') &&
+  says(
     told,
     'back in',
     'back inside',
@@ -16,8 +17,9 @@ export const buildOut: Build = (told) => {
     'back in the brooder',
     'brought them back in',
   );
-  const picked = pickGroup(told, (group) => group.place === (isBack ? 'pen' : 'brooder'));
-  const daysOnly = says(
+
+const saysDaysOnly = (told: Told): boolean =>
+  says(
     told,
     'for the day',
     'days only',
@@ -29,11 +31,19 @@ export const buildOut: Build = (told) => {
     'just for the afternoon',
     'for the afternoon',
     'day trip',
+    'then back in',
     'back in at night',
   );
+
+export const buildOut: Build = (whole) => {
+  // Where they go to is not where they are.
+  const told = withoutPlaces(whole);
+  const daysOnly = saysDaysOnly(told);
+  const isBack = saysBack(told) && !daysOnly;
+  const picked = pickGroup(told, (group) => group.place === (isBack ? 'pen' : 'brooder'));
   const fields = {
     group: picked.group,
-    to: isBack && !daysOnly ? 'brooder' : 'pen',
+    to: isBack ? 'brooder' : 'pen',
     'days-only': daysOnly ? true : null,
   };
   return { fields: known(fields), missing: lacking(fields, 'group'), assumed: picked.assumed };

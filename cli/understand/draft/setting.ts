@@ -1,6 +1,7 @@
 /** A setting of the place, from words: which one, and its value read by its own dimension. */
 import { nameDay } from '../find/calendar.ts';
-import { type NumberSpan, type Span, spansOf, type TermSpan } from '../spans.ts';
+import { type NumberSpan, type QuantitySpan, type Span, spansOf, type TermSpan } from '../spans.ts';
+import { householdIn } from './household.ts';
 import { ownUnit } from './mass.ts';
 import {
   type Build,
@@ -33,8 +34,16 @@ const sizeIn = (told: Told): Value => {
   return { value: `${length} ${unit} x ${width} ${unit}`, assumed };
 };
 
-const quantityIn = (told: Told, dimension: string): Value => {
-  const stated = quantities(told, dimension)[0];
+/** How many tokens lie between two stretches. */
+const gapOf = (one: { from: number; to: number }, other: { from: number; to: number }): number =>
+  Math.max(0, one.from - other.to, other.from - one.to);
+
+/** The quantity that stands nearest to a setting's words: `a 14 cu ft freezer with 9 cu ft free`. */
+const nearestQuantity = (told: Told, dimension: string, term: TermSpan): QuantitySpan | undefined =>
+  quantities(told, dimension).toSorted((one, other) => gapOf(one, term) - gapOf(other, term))[0];
+
+const quantityIn = (told: Told, dimension: string, term: TermSpan): Value => {
+  const stated = nearestQuantity(told, dimension, term);
   if (stated !== undefined) return { value: written(stated.value, stated.unit), assumed: [] };
   const bare = numbers(told)[0];
   const unit =
@@ -47,7 +56,11 @@ const quantityIn = (told: Told, dimension: string): Value => {
   };
 };
 
+const smallCoins = new Set(['c', 'cent', 'cents', 'p', 'pence']);
+
 const moneyIn = (told: Told): Value => {
+  const coins = numbers(told).find(({ to }) => smallCoins.has(told.line.tokens[to]?.word ?? ''));
+  if (coins !== undefined) return { value: moneyText(Math.round(coins.value)), assumed: [] };
   const money = spansOf(told.line.spans, 'money')[0];
   const bare = numbers(told)[0];
   const cents = money?.cents ?? (bare === undefined ? null : Math.round(bare.value * 100));
@@ -75,13 +88,15 @@ const textIn = (told: Told, term: TermSpan): Value => {
 
 /** The count right before the setting's words, or else the first: `2 lamps of 250 watts`. */
 const countOf = (told: Told, term: TermSpan): NumberSpan | undefined => {
+  const home = householdIn(told).find((each) => each.term.id === term.id);
+  if (home !== undefined) return home.said;
   const whole = numbers(told).filter((span) => Number.isInteger(span.value));
   return whole.find((span) => span.to === term.from) ?? whole[0];
 };
 
 const countIn = (told: Told, term: TermSpan): Value => {
   const bare = countOf(told, term);
-  return bare === undefined ? none : { value: String(bare.value), assumed: [] };
+  return bare === undefined ? none : { value: decimal(bare.value), assumed: [] };
 };
 
 const dayIn = (told: Told): Value => {
@@ -101,10 +116,11 @@ const clockIn = (told: Told): Value => ({
 
 const readers: Readonly<Record<string, (told: Told, term: TermSpan) => Value>> = {
   size: sizeIn,
-  area: (told) => (sizeIn(told).value === null ? quantityIn(told, 'area') : sizeIn(told)),
+  area: (told, term) => (sizeIn(told).value === null ? quantityIn(told, 'area', term) : sizeIn(told)),
   money: moneyIn,
   text: textIn,
   count: countIn,
+  pace: countIn,
   day: dayIn,
   clock: clockIn,
   'yes-no': (told) => ({
@@ -115,7 +131,7 @@ const readers: Readonly<Record<string, (told: Told, term: TermSpan) => Value>> =
 
 const readAs = (told: Told, term: TermSpan): Value => {
   const dimension = told.about.book.words.settings[term.id]?.dimension ?? 'text';
-  return readers[dimension]?.(told, term) ?? quantityIn(told, dimension);
+  return readers[dimension]?.(told, term) ?? quantityIn(told, dimension, term);
 };
 
 /** The value said outright in the setting's own dimension, and not only as a bare number. */
@@ -127,7 +143,7 @@ const outright = (told: Told, term: TermSpan): Span | undefined => {
   if (dimension === 'money') return spansOf(spans, 'money')[0];
   if (dimension === 'day') return spansOf(spans, 'day')[0];
   if (dimension === 'clock') return spansOf(spans, 'time')[0];
-  return dimension === 'count' ? countOf(told, term) : quantities(told, dimension)[0];
+  return ['count', 'pace'].includes(dimension) ? countOf(told, term) : nearestQuantity(told, dimension, term);
 };
 
 /** The setting that fits the value said: outright first, then right behind the number, then any value, then the longest words. */
@@ -137,7 +153,9 @@ const rankTerms = (told: Told): readonly TermSpan[] => {
     (numbers(told).some((number) => number.to === term.from) ? 20 : 0) +
     (readAs(told, term).value === null ? 0 : 10) +
     (term.to - term.from);
-  return [...terms(told, 'setting')].sort((one, other) => rank(other) - rank(one) || one.from - other.from);
+  const home = householdIn(told).map((each) => each.term);
+  const others = terms(told, 'setting').filter(({ id }) => home.every((each) => each.id !== id));
+  return [...home, ...others].sort((one, other) => rank(other) - rank(one) || one.from - other.from);
 };
 
 interface Chosen {

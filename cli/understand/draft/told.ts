@@ -7,6 +7,8 @@ import type { About } from '../types.ts';
 
 /** One clause that tells something, with all that was found in it. */
 export interface Told {
+  /** The entry kind that is built. */
+  readonly kind: string;
   readonly words: string;
   readonly line: Line;
   readonly days: Settled;
@@ -66,7 +68,25 @@ export const longestTerm = (told: Told, list: TermSpan['list']): TermSpan | null
     null,
   );
 
-export const numbers = (told: Told): readonly NumberSpan[] => spansOf(told.line.spans, 'number');
+const instead = [['not'], ['instead', 'of'], ['rather', 'than']];
+const naming = new Set(['number', '#', 'lot', 'ring', 'band']);
+
+/** `three, not two`, `9 instead of 7`: the number that is taken back. */
+const isTakenBack = ({ line: { tokens } }: Told, { from }: NumberSpan): boolean =>
+  instead.some((words) => words.every((word, n) => tokens[from - words.length + n]?.word === word));
+
+/** `number 17`, `#17` names a bird and counts none. */
+const isName = ({ line: { tokens } }: Told, { from }: NumberSpan): boolean => {
+  const before = tokens[from - 1]?.word ?? '';
+  return naming.has(before) && (before !== '#' || tokens[from]?.touches === true);
+};
+
+/** The bare numbers that are meant; those taken back or naming something are left out. */
+export const numbers = (told: Told): readonly NumberSpan[] => {
+  const all = spansOf(told.line.spans, 'number').filter((span) => !isName(told, span));
+  const meant = all.filter((span) => !isTakenBack(told, span));
+  return meant.length > 0 ? meant : all;
+};
 
 export const quantities = (told: Told, dimension: string): readonly QuantitySpan[] =>
   spansOf(told.line.spans, 'quantity').filter((span) => span.dimension === dimension);

@@ -1,10 +1,12 @@
 /** Weather seen or forecast, from words. A bare number is a temperature in the place's own unit. */
-import { sideOf } from '../find/low-or-high.ts';
 import { spansOf } from '../spans.ts';
+import { degreesTold } from './degrees-told.ts';
 import { type Build, known, lacking, numbers, quantities, says, type Told, under, written } from './told.ts';
 
 const forecastWords = [
   'forecast',
+  'forecasts',
+  'fcst',
   'supposed',
   'going to',
   'expected',
@@ -19,71 +21,67 @@ const forecastWords = [
   'predicting',
   'says',
   'coming',
+  'giving',
+  'gives',
+  'saying',
 ];
 
-interface Degrees {
-  readonly text: string;
-  readonly at: number;
-  readonly bare: boolean;
-}
+const frozen = ['snow', 'snowed', 'hail', 'hailed', 'drift', 'drifts', 'snowing'];
 
-const degreesIn = (told: Told): readonly Degrees[] => {
-  const unit = told.about.system === 'us' ? 'F' : 'C';
-  const stated = quantities(told, 'temperature').map((span) => ({
-    text: written(span.value, span.unit),
-    at: span.from,
-    bare: false,
-  }));
-  const bare = numbers(told)
-    .filter((span) => !['percent', '%', 'inch', 'mm'].includes(told.line.tokens[span.to]?.word ?? ''))
-    .map((span) => ({ text: written(span.value, unit), at: span.from, bare: true }));
-  return [...stated, ...bare].sort((one, other) => one.at - other.at);
+/** Depths are of rain, but for snow, which lies deeper than what it melts to. */
+const rainIn = (told: Told): string | null => {
+  if (says(told, 'no rain', 'no precipitation', 'without rain', 'not a drop')) return '0 mm';
+  const millimetres = quantities(told, 'rain')[0] ?? milIn(told);
+  const depth = quantities(told, 'length').find((span) => ['in', 'cm'].includes(span.unit));
+  if (says(told, ...frozen)) return null;
+  if (millimetres !== undefined) return written(millimetres.value, 'mm');
+  if (depth !== undefined)
+    return depth.unit === 'in' ? written(depth.value, 'in') : written(depth.value * 10, 'mm');
+  const hundredths = numbers(told).find((span) => told.line.tokens[span.to]?.word === 'hundredths');
+  if (hundredths !== undefined) return written(hundredths.value / 100, 'in');
+  return says(told, 'dry') && says(told, 'rain', 'gauge', 'forecast', 'supposed') ? '0 mm' : null;
 };
 
-const rainIn = (told: Told): string | null => {
-  if (
-    !says(told, 'rain', 'rained', 'rainfall', 'shower', 'wet', 'precipitation', 'gauge', 'poured', 'drizzle')
-  )
-    return null;
-  if (says(told, 'no rain', 'no precipitation', 'dry', 'without rain')) return '0 mm';
-  const millimetres = quantities(told, 'rain')[0];
-  const inches = quantities(told, 'length').find((span) => ['in', 'cm'].includes(span.unit));
-  if (millimetres !== undefined) return written(millimetres.value, millimetres.unit);
-  if (inches !== undefined)
-    return inches.unit === 'in' ? written(inches.value, 'in') : written(inches.value * 10, 'mm');
+/** `22 mil`, as it is said of rain. */
+const milIn = (told: Told): { readonly value: number } | undefined =>
+  numbers(told).find((span) => ['mil', 'mils'].includes(told.line.tokens[span.to]?.word ?? ''));
+
+const windIn = (told: Told): { readonly wind: string | null; readonly at: number | null } => {
+  const stated = quantities(told, 'speed')[0];
+  if (stated !== undefined) return { wind: written(stated.value, stated.unit), at: stated.from };
   const { tokens } = told.line;
-  return tokens.some((token, n) => token.word === 'an' && tokens[n + 1]?.word === 'inch') ? '1 in' : null;
+  const gust = tokens.findIndex((token) =>
+    ['gust', 'gusting', 'gusted', 'gusts', 'wind', 'winds'].includes(token.word),
+  );
+  const reach = 3;
+  const bare = numbers(told).find((span) => gust >= 0 && span.from > gust && span.from - gust <= reach);
+  const isTime = bare !== undefined && ['since', 'at', 'by'].includes(tokens[bare.from - 1]?.word ?? '');
+  if (bare === undefined || isTime) return { wind: null, at: null };
+  const unit = told.about.book.units.shown.speed?.[told.about.system] ?? 'mph';
+  return { wind: written(bare.value, unit), at: bare.from };
 };
 
 export const buildWeather: Build = (told) => {
   const rain = rainIn(told);
-  const wind = quantities(told, 'speed')[0];
+  const { wind, at } = windIn(told);
   const humidity = quantities(told, 'ratio')[0];
-  const degrees = degreesIn(told);
-  const sides: { low?: string; high?: string } = {};
-  for (const each of degrees) {
-    const side = sideOf(told.line.tokens, each.at) ?? 'low';
-    if (sides[side] === undefined) sides[side] = each.text;
-    else sides[side === 'low' ? 'high' : 'low'] ??= each.text;
-  }
+  const { low, high, bare } = degreesTold(told, at);
   const isPast = spansOf(told.line.spans, 'day').some((span) => span.plain && span.past < told.about.today);
   const fields = {
-    low: sides.low ?? null,
-    high: sides.high ?? null,
+    low,
+    high,
     rain,
-    wind: wind === undefined ? null : written(wind.value, wind.unit),
+    wind,
     humidity: humidity === undefined ? null : written(humidity.value, humidity.unit),
     forecast: !isPast && says(told, ...forecastWords) ? true : null,
   };
   const nothing = [fields.low, fields.high, rain, fields.wind, fields.humidity].every(
     (each) => each === null,
   );
-  const bare = degrees.filter((each) => each.bare);
-  const first = bare[0] === undefined ? undefined : numbers(told).find((span) => span.from === bare[0]?.at);
+  const unit = told.about.system === 'us' ? 'F' : 'C';
   return {
     fields: known(fields),
     missing: nothing ? lacking(fields, 'low') : [],
-    assumed:
-      first === undefined ? [] : [`taking ${under(told, first)} as ${bare[0]?.text.replace(' ', ' °')}`],
+    assumed: bare === null ? [] : [`taking ${under(told, bare)} as ${written(bare.value, `°${unit}`)}`],
   };
 };

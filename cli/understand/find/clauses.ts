@@ -10,7 +10,7 @@ export interface SupposingClause {
 
 const cues = `
 what if|what about if|even if|let us say|lets say|say we|say i|say the|say it|suppose|supposing|imagine|assume|assuming|pretend
-hypothetically|in case|in the event|provided|if|were|should tonight|should the
+hypothetically|in case|in the event|provided|if|were|should tonight|should the|should it|should that|had|given|let us say|let the|make it|make that|say it is|with only|with just|figure
 `
   .trim()
   .split(/[|\n]/)
@@ -18,7 +18,20 @@ hypothetically|in case|in the event|provided|if|were|should tonight|should the
 
 /** An `if` behind these only means whether. */
 const whether = new Set('see know sure wonder wondering ask check tell me unsure certain'.split(' '));
-const startOnly = new Set(['were', 'should', 'say', 'provided', 'assume', 'imagine']);
+const startOnly = new Set([
+  'were',
+  'should',
+  'say',
+  'provided',
+  'assume',
+  'imagine',
+  'had',
+  'given',
+  'let',
+  'make',
+  'with',
+  'figure',
+]);
 const joiners = new Set(['and', 'but', 'ok', 'so']);
 
 /** Words that open the question behind a supposition: `if nights stayed above 55 could the reds …`. */
@@ -62,6 +75,16 @@ const clauseEnd = (tokens: readonly Token[], from: number): number => {
   return end < 0 ? tokens.length : end;
 };
 
+/** A line that names another value than the one there is, without any cue: `99 % instead`. */
+const insteadClause = (tokens: readonly Token[]): SupposingClause | null => {
+  const at = tokens.findIndex(
+    ({ word }, n) => word === 'instead' || (word === 'rather' && tokens[n + 1]?.word === 'than'),
+  );
+  if (at < 0) return null;
+  const opens = tokens.slice(0, at).findLastIndex(({ isMark, word }) => isMark && !inner.has(word)) + 1;
+  return { from: opens, begin: opens, to: clauseEnd(tokens, opens) };
+};
+
 /** All such stretches, in the order of the line. */
 export const findClauses = (tokens: readonly Token[]): readonly SupposingClause[] => {
   const found: SupposingClause[] = [];
@@ -76,7 +99,8 @@ export const findClauses = (tokens: readonly Token[]): readonly SupposingClause[
     found.push({ from: at, begin, to });
     at = to;
   }
-  return found;
+  const alone = found.length === 0 ? insteadClause(tokens) : null;
+  return alone === null ? found : [alone];
 };
 
 /** A clause cut at each `and`, so that `it is 38 tonight and they are 5 weeks old` supposes two things. */

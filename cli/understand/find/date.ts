@@ -29,6 +29,15 @@ const withYear = (
   return near === null ? null : { ...near, to: at, plain: false };
 };
 
+const behindDate = new Set(
+  'and but we i they it he she a the my our with for in at of to from after before was were all three two one four five'.split(
+    ' ',
+  ),
+);
+
+const endsDate = (token: Token | undefined): boolean =>
+  token === undefined || token.isMark || behindDate.has(token.word);
+
 /** `3 may`, `the 3rd of may`, `may 3rd`, `14 june 2026`, `the 3rd`. */
 export const readDate: Reader = (tokens, at, today) => {
   const month = monthNamed(wordAt(tokens, at));
@@ -46,16 +55,25 @@ export const readDate: Reader = (tokens, at, today) => {
   if (named !== null) return withYear(tokens, at + the + of + 2, today, named, first.date);
   const digits = /^\d/.test(wordAt(tokens, at + the));
   const led = prepositions.has(wordAt(tokens, at - 1));
-  if (!first.ordinal || the === 0 || !(digits || led)) return null;
+  if (!first.ordinal || (the === 0 && !(digits && led)) || !(digits || led)) return null;
+  // "the second strip", "the first time": an ordinal in front of what it counts is no date
+  if (!digits && !endsDate(tokens[at + the + 1])) return null;
   const near = dateInMonth(today, first.date);
-  return near === null ? null : { ...near, to: at + 2, plain: false };
+  return near === null ? null : { ...near, to: at + the + 1, plain: false };
 };
 
-/** `5/14` after a word that calls for a date, or with a year. Day first where the place is metric. */
+/** `1/2`, `3/4` and the like are parts, unless a word calls for a date. */
+const isPart = (above: number, below: number): boolean =>
+  above < below && [2, 3, 4, 5, 6, 8, 10, 16].includes(below);
+
+/** `5/14`, unless it is a part; behind a word that calls for a date or with a year, always. Day first where the place is metric. */
 export const readSlashed: Reader = (tokens, at, today, dayFirst) => {
   const found = /^(\d{1,2})\/(\d{1,2})(?:\/(\d{2}|\d{4}))?$/.exec(wordAt(tokens, at));
-  if (found === null || (found[3] === undefined && !prepositions.has(wordAt(tokens, at - 1)))) return null;
+  if (found === null) return null;
   const [one, other] = [Number(found[1]), Number(found[2])];
+  const isCalledFor = found[3] !== undefined || prepositions.has(wordAt(tokens, at - 1));
+  const isSide = [at - 1, at + 1].some((beside) => ['by', 'x'].includes(wordAt(tokens, beside)));
+  if (!isCalledFor && (isPart(one, other) || isSide)) return null;
   const [month, date] = dayFirst ? [other, one] : [one, other];
   if (found[3] !== undefined) {
     const day = dayOf(found[3].length === 2 ? 2000 + Number(found[3]) : Number(found[3]), month, date);

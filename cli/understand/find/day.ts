@@ -46,17 +46,32 @@ const readAway: Reader = (tokens, at, today) => {
   return within === 1 ? fixed(addDays(today, count * step), unitAt + 1, false) : null;
 };
 
+const doubtful = new Set(['sat', 'sun', 'wed']);
+/** Behind these it shines or somebody sat. */
+const notDays = new Set(
+  'the in of no full hot more some hours a direct evening morning it they he she i we you who all just'.split(
+    ' ',
+  ),
+);
+const sitters = new Set('birds hen one chicks reds whites them'.split(' '));
+
 const namedAt = (tokens: readonly Token[], at: number): number | null => {
   const full = weekdayNamed(wordAt(tokens, at));
   if (full !== null) return full;
   const short = weekdayShort(wordAt(tokens, at));
   if (short === null) return null;
-  const free = !['sat', 'sun', 'wed'].includes(wordAt(tokens, at));
-  const last = tokens[at + 1] === undefined || tokens[at + 1]?.isMark === true;
-  const clear = free || prepositions.has(wordAt(tokens, at - 1)) || partsOfDay.has(wordAt(tokens, at + 1));
-  return clear || (last && at > 1 && !['the', 'they', 'a', 'birds'].includes(wordAt(tokens, at - 1)))
-    ? short
-    : null;
+  const free = !doubtful.has(wordAt(tokens, at));
+  const next = tokens[at + 1];
+  const last = next === undefined || next.isMark || numberAt(tokens, at + 1) !== null || next.word === 'eve';
+  const clear =
+    free ||
+    prepositions.has(wordAt(tokens, at - 1)) ||
+    partsOfDay.has(next?.word ?? '') ||
+    next?.word === 'night';
+  // "the sun", "they sat": behind these it is no day
+  const before = wordAt(tokens, at - 1);
+  const isSat = wordAt(tokens, at) === 'sat' && sitters.has(before) && next !== undefined;
+  return clear || (last && at > 0 && !notDays.has(before) && !isSat) ? short : null;
 };
 
 /** `sunday`, `last sunday`, `next fri`, `a week from saturday`, `saturday week`. */

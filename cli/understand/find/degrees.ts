@@ -54,9 +54,12 @@ export const findDegrees = (line: Line): Degrees => {
   const speaksOfAir = spansOf(line.spans, 'term').some((span) => span.list === 'idea' && about.has(span.id));
   const humidity = humidityIn(line);
   const bare =
-    stated.length > 0 || !speaksOfAir
+    stated.length > 0
       ? []
-      : spansOf(line.spans, 'number').filter((span) => span !== humidity && isBareDegrees(line, span));
+      : spansOf(line.spans, 'number').filter(
+          // nothing but the air is counted below nought
+          (span) => span !== humidity && (speaksOfAir || span.value < 0) && isBareDegrees(line, span),
+        );
   const sides: { low?: number; high?: number } = {};
   for (const { from, value } of [...stated, ...bare] as readonly (QuantitySpan | NumberSpan)[]) {
     const side = sideOf(line.tokens, from) ?? 'high';

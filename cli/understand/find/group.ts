@@ -8,6 +8,11 @@ const everyone = [
   ['all', 'the', 'birds'],
   ['all', 'of', 'them'],
   ['both', 'groups'],
+  ['both', 'lots'],
+  ['both', 'flocks'],
+  ['each', 'lot'],
+  ['each', 'pen'],
+  ['the', 'lot', 'of', 'them'],
   ['each', 'group'],
   ['every', 'group'],
   ['the', 'whole', 'flock'],
@@ -28,6 +33,16 @@ const places: readonly (readonly [readonly string[], KnownGroup['place']])[] = [
 ];
 
 const tails = new Set([
+  'un',
+  'uns',
+  'yin',
+  'yins',
+  'een',
+  'eens',
+  'lot',
+  'lads',
+  'crowd',
+  'sort',
   'one',
   'ones',
   'birds',
@@ -41,6 +56,58 @@ const tails = new Set([
   'guys',
   'fellas',
 ]);
+
+/** Words that set the younger of two groups apart from the older one, by size or age. */
+const younger = new Set(
+  'little small smaller smallest young younger youngest wee tiny lil baby later'.split(' '),
+);
+const older = new Set('big bigger large larger older oldest fat meat'.split(' '));
+/** What such a word is said of, or where they are: `the little ones`, `the grass crowd`. */
+const crowds = new Set(
+  'one ones un uns yin yins een eens lot crowd mob bunch gang fellas fellows lads boys guys birds chicks flock group kind sort end team'.split(
+    ' ',
+  ),
+);
+const lone = new Map([
+  ['littluns', 'younger'],
+  ['littlest', 'younger'],
+  ['babies', 'younger'],
+  ['biguns', 'older'],
+]);
+const homes = new Map<string, KnownGroup['place']>([
+  ['brooder', 'brooder'],
+  ['shed', 'brooder'],
+  ['garage', 'brooder'],
+  ['pen', 'pen'],
+  ['grass', 'pen'],
+  ['field', 'pen'],
+  ['pasture', 'pen'],
+  ['ark', 'pen'],
+  ['tractor', 'pen'],
+]);
+
+interface Beside {
+  readonly names: readonly string[];
+  readonly to: number;
+}
+
+/** The one of two living groups that the words set apart from the other: by its age, or by where it is. */
+const besideAt = (tokens: readonly Token[], at: number, groups: readonly KnownGroup[]): Beside | null => {
+  const [young, old, third] = groups
+    .filter(({ place }) => place !== 'gone')
+    .toSorted((one, other) => (one.hatched < other.hatched ? 1 : -1));
+  if (young === undefined || old === undefined || third !== undefined || young.hatched === old.hatched)
+    return null;
+  const word = tokens[at]?.word ?? '';
+  const side = lone.get(word);
+  if (side !== undefined) return { names: [side === 'younger' ? young.name : old.name], to: at + 1 };
+  if (!crowds.has(tokens[at + 1]?.word ?? '')) return null;
+  if (younger.has(word)) return { names: [young.name], to: at + 2 };
+  if (older.has(word)) return { names: [old.name], to: at + 2 };
+  const home = homes.get(word);
+  const there = home === undefined ? [] : [young, old].filter(({ place }) => place === home);
+  return there.length === 0 ? null : { names: there.map(({ name }) => name), to: at + 2 };
+};
 
 /** One way to name birds: its stems, the groups meant, and the kind of bird. */
 export interface Naming {
@@ -89,6 +156,7 @@ export const findGroups = (
     const begin = at;
     const naming = namings.find((each) => startsWith(tokens, begin, each.words));
     const every = everyone.find((words) => startsWith(tokens, begin, words));
+    const beside = naming === undefined && every === undefined ? besideAt(tokens, begin, groups) : null;
     const place = places.find(([words]) => startsWith(tokens, begin, words));
     if (naming !== undefined) {
       const end = begin + naming.words.length;
@@ -114,6 +182,10 @@ export const findGroups = (
         one: false,
       });
       at = begin + every.length;
+    } else if (beside !== null) {
+      const one = ['one', 'un', 'yin', 'een'].includes(tokens[beside.to - 1]?.word ?? '');
+      found.push({ kind: 'group', from: begin, to: beside.to, names: beside.names, bird: null, one });
+      at = beside.to;
     } else if (place !== undefined) {
       const names = groups.filter((group) => group.place === place[1]).map((group) => group.name);
       if (names.length > 0)
@@ -124,6 +196,7 @@ export const findGroups = (
           names,
           bird: null,
           one: false,
+          byPlace: true,
         });
       at = begin + place[0].length;
     } else at += 1;

@@ -52,7 +52,8 @@ const holidays: readonly (readonly [readonly string[], (year: number) => Day])[]
 /** The feast before today and the one after. */
 export const readHoliday: Reader = (tokens, at, today): Hit | null => {
   const found = holidays.find(([words]) => words.every((word, n) => wordAt(tokens, at + n) === word));
-  if (found === undefined) return null;
+  // a north-easter is a wind
+  if (found === undefined || (wordAt(tokens, at - 1) === '-' && tokens[at]?.touches === true)) return null;
   const [words, dayIn] = found;
   const year = Number(today.slice(0, 4));
   const days = [year - 1, year, year + 1].map(dayIn);

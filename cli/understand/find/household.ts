@@ -20,6 +20,29 @@ const weekly = new Set(['week', 'wk', 'weeks', 'wks']);
 
 const word = (tokens: readonly Token[], at: number): string => tokens[at]?.word ?? '';
 
+const being = new Set(['are', 'were', 'was', 'be', 'is']);
+/** What such a number may count besides people. */
+const counted = new Set('weeks days hours birds miles minutes bags short down out'.split(' '));
+const weekDays = 7;
+const monthWeeks = 52 / 12;
+
+const own = new Set(['my', 'our', 'the']);
+const kin = new Set(
+  'wife husband partner spouse girlfriend boyfriend mother father mum mom dad sister brother son daughter grandmother grandfather'.split(
+    ' ',
+  ),
+);
+
+/** `me`, `my wife`: one more at the table, where others are counted beside. */
+const loneAt = (tokens: readonly Token[], at: number): Said | null => {
+  const first = word(tokens, at);
+  if (first === 'me' || first === 'myself') return { value: 1, from: at, to: at + 1 };
+  if (own.has(first) && kin.has(word(tokens, at + 1))) return { value: 1, from: at, to: at + 2 };
+  // "just me and dad"
+  const isJoined = word(tokens, at - 1) === 'and' && (kin.has(first) || first === 'him' || first === 'her');
+  return isJoined ? { value: 1, from: at, to: at + 1 } : null;
+};
+
 /** `4 people`, `two adults`, `5 of us`, `a family of six`. */
 const eatersAt = (tokens: readonly Token[], at: number): Said | null => {
   const number = numberAt(tokens, at);
@@ -29,6 +52,9 @@ const eatersAt = (tokens: readonly Token[], at: number): Said | null => {
   if (people.has(after)) return { ...said, to: number.to + 1 };
   if (after === 'of' && word(tokens, number.to + 1) === 'us') return { ...said, to: number.to + 2 };
   const led = word(tokens, at - 1) === 'of' && households.has(word(tokens, at - 2));
+  // "if we were four"
+  const isWe = being.has(word(tokens, at - 1)) && word(tokens, at - 2) === 'we';
+  if (isWe && !counted.has(after)) return said;
   return led ? said : null;
 };
 
@@ -41,9 +67,13 @@ const spellAt = (
   if (first === 'weekly') return { weeks: 1, to: at + 1 };
   if (!['a', 'per', 'each', 'every', 'most', 'in'].includes(first)) return null;
   if (weekly.has(word(tokens, at + 1))) return { weeks: 1, to: at + 2 };
+  if (word(tokens, at + 1) === 'fortnight') return { weeks: 2, to: at + 2 };
+  if (word(tokens, at + 1) === 'month') return { weeks: monthWeeks, to: at + 2 };
   if (first !== 'every') return null;
   if (word(tokens, at + 1) === 'other' && weekly.has(word(tokens, at + 2))) return { weeks: 2, to: at + 3 };
   const many = numberAt(tokens, at + 1);
+  if (many !== null && many.value > 0 && ['day', 'days'].includes(word(tokens, many.to)))
+    return { weeks: many.value / weekDays, to: many.to + 1 };
   return many !== null && many.value > 0 && weekly.has(word(tokens, many.to))
     ? { weeks: many.value, to: many.to + 1 }
     : null;
@@ -64,12 +94,15 @@ const paceAt = (tokens: readonly Token[], at: number): Said | null => {
 export interface Household {
   readonly eaters?: number;
   readonly birdsAWeek?: number;
+  /** All who are named, also one alone, who does not make a household. */
+  readonly mouths: number;
   readonly spans: readonly { readonly from: number; readonly to: number }[];
 }
 
 /** What a line says of the household; several kinds of people are added up. */
 export const findHousehold = (tokens: readonly Token[]): Household => {
   const eaters: Said[] = [];
+  const alone: Said[] = [];
   let pace: Said | null = null;
   for (let at = 0; at < tokens.length; at += 1) {
     const found = eatersAt(tokens, at);
@@ -78,11 +111,17 @@ export const findHousehold = (tokens: readonly Token[]): Household => {
       at = found.to - 1;
       continue;
     }
+    const one = loneAt(tokens, at);
+    if (one !== null) alone.push(one);
     pace ??= paceAt(tokens, at);
   }
+  const mouths = [...eaters, ...alone].reduce((sum, each) => sum + each.value, 0);
+  const isHousehold = eaters.length > 0 || alone.length > 1;
+  const said = isHousehold ? [...eaters, ...alone].sort((one, other) => one.from - other.from) : [];
   return {
-    ...(eaters.length === 0 ? {} : { eaters: eaters.reduce((sum, each) => sum + each.value, 0) }),
+    ...(isHousehold ? { eaters: mouths } : {}),
     ...(pace === null ? {} : { birdsAWeek: pace.value }),
-    spans: [...eaters, ...(pace === null ? [] : [pace])],
+    mouths,
+    spans: [...said, ...(pace === null ? [] : [pace])],
   };
 };

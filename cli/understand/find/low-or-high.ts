@@ -3,6 +3,7 @@ import type { Token } from '../tokens.ts';
 
 const lowWords = [
   'low',
+  'lo',
   'lows',
   'night',
   'nights',
@@ -22,9 +23,19 @@ const lowWords = [
   'dipped',
   'last night',
   'bottomed',
+  'dawn',
+  'o n',
+  'bedtime',
+  'fell',
+  'min',
 ];
 const highWords = [
   'high',
+  'hi',
+  'touched',
+  'touching',
+  'shade',
+  'noon',
   'highs',
   'hit',
   'hits',

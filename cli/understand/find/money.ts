@@ -53,7 +53,8 @@ export const findMoney = (tokens: readonly Token[], numbers: readonly NumberSpan
       ['at', 'for', 'paid', 'cost', '@', 'is', 'are', 'was'].includes(before);
     const priced = after.each === true && span.digits !== null && before !== 'of';
     if (!(signed || named || looks || priced)) return [];
-    const each = after.each ?? (before === 'at' || before === '@' ? true : null);
+    const lead = signed ? wordAt(tokens, span.from - 2) : before;
+    const each = after.each ?? (lead === 'at' || lead === '@' ? true : null);
     return [
       { kind: 'money', from: signed ? span.from - 1 : span.from, to: after.to, cents: centsOf(span), each },
     ];

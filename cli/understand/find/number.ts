@@ -20,7 +20,24 @@ const parts = new Map([
   ['¼', 0.25],
   ['¾', 0.75],
 ]);
-const isDigits = (word: string): boolean => /^(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d*\.?\d+)$/.test(word);
+/** Nouns that stand for a number of things: `a pair of reds`, `a score and a half`, `a tenner`. */
+const nouns = new Map([
+  ['couple', 2],
+  ['pair', 2],
+  ['brace', 2],
+  ['trio', 3],
+  ['score', 20],
+  ['fiver', 5],
+  ['tenner', 10],
+]);
+const dozens = new Set(['dozen', 'dozens', 'doz', 'dz']);
+/** Nouns that multiply what stands before them. */
+const multiples = new Map([...[...dozens].map((word) => [word, 12] as const), ['score', 20] as const]);
+const isDigits = (word: string): boolean =>
+  /^(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+,\d{1,2}|\d*\.?\d+)$/.test(word);
+/** `1,6` has its comma for a point; `1,600` has it between thousands. */
+const digitsOf = (word: string): string =>
+  /^\d+,\d{1,2}$/.test(word) ? word.replace(',', '.') : word.replaceAll(',', '');
 const fraction = /^(\d{1,2})\/(\d{1,2})$/;
 
 interface Part {
@@ -56,7 +73,11 @@ const readWords = (tokens: readonly Token[], at: number): Part | null => {
 
 const multiply = (tokens: readonly Token[], part: Part): Part => {
   const next = wordAt(tokens, part.to);
-  if (next === 'dozen') return { ...part, value: part.value * 12, to: part.to + 1, digits: null };
+  const times = multiples.get(next);
+  if (times !== undefined) {
+    const stop = next === 'doz' && wordAt(tokens, part.to + 1) === '.' ? 1 : 0;
+    return { ...part, value: part.value * times, to: part.to + 1 + stop, digits: null };
+  }
   if (next !== 'hundred') return part;
   const joined = wordAt(tokens, part.to + 1) === 'and' ? part.to + 2 : part.to + 1;
   const rest = readWords(tokens, joined);
@@ -65,36 +86,84 @@ const multiply = (tokens: readonly Token[], part: Part): Part => {
     : { value: part.value * 100 + rest.value, to: rest.to, digits: null };
 };
 
+/** A part as it stands behind `and` or a whole number: `a half`, `three quarters`, `1/4`. */
+const partAt = (tokens: readonly Token[], at: number): Part | null => {
+  const begin = ['a', 'one'].includes(wordAt(tokens, at)) ? at + 1 : at;
+  if (wordAt(tokens, begin) === 'three') {
+    const dash = wordAt(tokens, begin + 1) === '-' ? 1 : 0;
+    const named = ['quarter', 'quarters'].includes(wordAt(tokens, begin + 1 + dash));
+    return named ? { value: 0.75, to: begin + 2 + dash, digits: null } : null;
+  }
+  const value = readFraction(wordAt(tokens, begin));
+  return value === null ? null : { value, to: begin + 1, digits: null };
+};
+
+/** The part behind `and`, as in `a bag and a half`; null where something else follows. */
+export const andPartAt = (
+  tokens: readonly Token[],
+  at: number,
+): { readonly value: number; readonly to: number } | null => {
+  if (!['and', '&'].includes(wordAt(tokens, at))) return null;
+  const part = partAt(tokens, at + 1);
+  // "a bag and half a bag" tells of two
+  const isBare = !['a', 'one'].includes(wordAt(tokens, at + 1));
+  const isOther = isBare && ['a', 'of', 'the', 'dozen'].includes(wordAt(tokens, part?.to ?? at));
+  return part === null || isOther ? null : part;
+};
+
 /** Adds `and a half`, `1/2` after a whole number. */
 const addPart = (tokens: readonly Token[], part: Part): Part => {
   if (!Number.isInteger(part.value)) return part;
-  let at = part.to;
-  if (wordAt(tokens, at) === 'and') {
-    at += wordAt(tokens, at + 1) === 'a' ? 2 : 1;
-    const extra = readFraction(wordAt(tokens, at));
-    return extra === null ? part : { value: part.value + extra, to: at + 1, digits: null };
+  const extra = andPartAt(tokens, part.to);
+  if (extra !== null) {
+    // half of a score are ten: "a score and a half"
+    const whole = multiples.get(wordAt(tokens, part.to - 1)) ?? 1;
+    return { value: part.value + extra.value * whole, to: extra.to, digits: null };
   }
-  const word = wordAt(tokens, at);
-  const extra = fraction.test(word) || /^[½¼¾]$/.test(word) ? readFraction(word) : null;
-  return extra === null ? part : { value: part.value + extra, to: at + 1, digits: null };
+  const word = wordAt(tokens, part.to);
+  const written = fraction.test(word) || /^[½¼¾]$/.test(word) ? readFraction(word) : null;
+  return written === null ? part : { value: part.value + written, to: part.to + 1, digits: null };
+};
+
+/** `half a dozen`, `half of a dozen`, `a half dozen`, `half a hundred`. */
+const halfOf = (tokens: readonly Token[], at: number): Part | null => {
+  const begin = wordAt(tokens, at) === 'a' ? at + 1 : at;
+  if (wordAt(tokens, begin) !== 'half') return null;
+  let to = begin + 1;
+  while (['a', 'of', '-'].includes(wordAt(tokens, to))) to += 1;
+  const whole = dozens.has(wordAt(tokens, to)) ? 12 : wordAt(tokens, to) === 'hundred' ? 100 : null;
+  return whole === null ? null : { value: whole / 2, to: to + 1, digits: null };
+};
+
+/** `a pair`, `his pair`, `a brace of`; hands come in pairs and are counted otherwise. */
+const nounAt = (tokens: readonly Token[], at: number): Part | null => {
+  const begin = ['a', 'an', 'one'].includes(wordAt(tokens, at)) ? at + 1 : at;
+  const value = nouns.get(wordAt(tokens, begin));
+  const isHands = wordAt(tokens, begin + 1) === 'of' && wordAt(tokens, begin + 2) === 'hands';
+  return value === undefined || isHands ? null : { value, to: begin + 1, digits: null };
 };
 
 const start = (tokens: readonly Token[], at: number): Part | null => {
   const word = wordAt(tokens, at);
   const next = wordAt(tokens, at + 1);
-  if (isDigits(word))
-    return { value: Number(word.replaceAll(',', '')), to: at + 1, digits: word.replaceAll(',', '') };
-  if (word === 'couple') return { value: 2, to: at + 1, digits: null };
-  if (word === 'a' && next === 'couple') return { value: 2, to: at + 2, digits: null };
-  if ((word === 'a' || word === 'an' || word === 'one') && (next === 'dozen' || next === 'hundred'))
+  if (isDigits(word)) return { value: Number(digitsOf(word)), to: at + 1, digits: digitsOf(word) };
+  const known = halfOf(tokens, at) ?? nounAt(tokens, at);
+  if (known !== null) return known;
+  if (['a', 'an', 'one'].includes(word) && (dozens.has(next) || next === 'hundred'))
     return { value: 1, to: at + 1, digits: null };
-  if (word === 'dozen') return { value: 12, to: at + 1, digits: null };
-  if (word === 'half' && next === 'a' && wordAt(tokens, at + 2) === 'dozen')
-    return { value: 6, to: at + 3, digits: null };
+  if (dozens.has(word) || word === 'hundred') {
+    const stop = word === 'doz' && next === '.' ? 1 : 0;
+    return { value: word === 'hundred' ? 100 : 12, to: at + 1 + stop, digits: null };
+  }
   if ((word === 'a' || word === 'an') && (next === 'third' || next === 'quarter' || next === 'half'))
     return { value: parts.get(next) ?? 0, to: at + 2, digits: null };
-  if (word === 'three' && next === 'quarters') return { value: 0.75, to: at + 2, digits: null };
-  const part = word === 'third' || word === 'quarter' ? null : readFraction(word);
+  if (word === 'three') {
+    const quarters = partAt(tokens, at);
+    if (quarters !== null) return quarters;
+  }
+  // 'the third' is a day, and 'quarter past six' a time
+  const isOther = word === 'third' || (word === 'quarter' && ['past', 'to', 'after'].includes(next));
+  const part = isOther ? null : readFraction(word);
   if (part !== null) return { value: part, to: at + 1, digits: null };
   return readWords(tokens, at);
 };

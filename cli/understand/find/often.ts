@@ -1,5 +1,9 @@
 /** How often in a day something is said to be done: `every other day`, `twice a day`, `every 3 days`. */
 import type { Token } from '../tokens.ts';
+import { numberAt } from './number.ts';
+
+/** More often than this no pen is moved. */
+const most = 6;
 
 const fixed: readonly (readonly [readonly string[], number])[] = [
   [['every', 'other', 'day'], 1 / 2],
@@ -22,6 +26,13 @@ export const findOften = (tokens: readonly Token[]): number | null => {
   const words = tokens.map((token) => token.word);
   const says = (phrase: readonly string[]): boolean =>
     words.some((_, at) => phrase.every((word, n) => words[at + n] === word));
+  const times = words.findIndex(
+    (word, at) =>
+      at > 0 && word === 'times' && ['a', 'every', 'each', 'in', 'daily'].includes(words[at + 1] ?? ''),
+  );
+  const many = times > 0 ? numberAt(tokens, times - 1)?.value : undefined;
+  if (many !== undefined && many > 0 && many <= most) return many;
+  if (says(['morning', 'and', 'night']) || says(['morning', 'and', 'evening'])) return 2;
   const days = words.findIndex(
     (word, at) => word === 'every' && /^\d+$/.test(words[at + 1] ?? '') && words[at + 2]?.startsWith('day'),
   );

@@ -2,6 +2,7 @@
 import type { Unit, Units } from '../../../engine/types.ts';
 import type { NumberSpan, QuantitySpan } from '../spans.ts';
 import type { Token } from '../tokens.ts';
+import { andPartAt } from './number.ts';
 
 const longest = 3;
 
@@ -26,11 +27,18 @@ export const unitWords = (units: Units): ReadonlyMap<string, Unit> => {
   return found;
 };
 
+/** Words between a number and its unit that change nothing. */
+const fillers = new Set(['whole', 'full', 'more', 'extra', 'fewer', 'less']);
+
 const unitAt = (
   tokens: readonly Token[],
   at: number,
   words: ReadonlyMap<string, Unit>,
 ): { unit: Unit; to: number } | null => {
+  // `a twenty-kilo bag`, `two full bags`
+  const isJoined =
+    tokens[at]?.word === '-' && tokens[at]?.touches === true && tokens[at + 1]?.touches === true;
+  if (isJoined || fillers.has(tokens[at]?.word ?? '')) return unitAt(tokens, at + 1, words);
   const first = tokens[at]?.word;
   // `half a bag`, `a third of a bag`, `a quarter of the bag`
   const skip =
@@ -62,6 +70,8 @@ export const findQuantities = (
   system: 'us' | 'metric',
 ): readonly QuantitySpan[] => {
   const single = numbers.flatMap((number): QuantitySpan[] => {
+    const odds = oddsAt(tokens, number, numbers);
+    if (odds !== null) return [odds];
     const found = unitAt(tokens, number.to, words);
     if (found !== null && isMeant(tokens, number)) {
       const { unit } = found;
@@ -81,13 +91,26 @@ export const findQuantities = (
     const unit = system === 'us' ? 'F' : 'C';
     return [{ kind: 'quantity', from: number.from, to, value: number.value, unit, dimension: 'temperature' }];
   });
-  return joinParts(single, words);
+  return joinParts(
+    tokens,
+    single.map((span) => withPart(tokens, span)),
+    numbers,
+    words,
+  );
 };
 
 /** `2 a day` is no two of anything; `5 a bag` is a price. */
 const isMeant = (tokens: readonly Token[], number: NumberSpan): boolean =>
   !(tokens[number.to]?.word === 'a' && number.value >= 1) &&
-  !(tokens[number.to]?.word === 'in' && isPlace(tokens[number.to + 1]?.word ?? ''));
+  !(tokens[number.to]?.word === 'in' && isPlace(tokens[number.to + 1]?.word ?? '')) &&
+  !isDayOlds(tokens, number);
+
+/** `42 day-olds` are chicks, and no 42 days. */
+const isDayOlds = (tokens: readonly Token[], { to, value }: NumberSpan): boolean => {
+  const dash = tokens[to + 1]?.word === '-' ? 1 : 0;
+  const old = tokens[to + 1 + dash]?.word;
+  return value > 1 && tokens[to]?.word === 'day' && (old === 'old' || old === 'olds');
+};
 
 /** `26 in it` are no inches. */
 const isPlace = (word: string): boolean =>
@@ -110,22 +133,89 @@ const isPlace = (word: string): boolean =>
     'today',
     'bags',
     'freezer',
-  ].includes(word);
+  ].includes(word) || /^\d/.test(word);
 
-const joinParts = (
+/** `one in ten`, `2 out of 50`: a share in percent. */
+const oddsAt = (
+  tokens: readonly Token[],
+  number: NumberSpan,
+  numbers: readonly NumberSpan[],
+): QuantitySpan | null => {
+  const at = ['times', 'parts'].includes(tokens[number.to]?.word ?? '') ? number.to + 1 : number.to;
+  const dash = tokens[at]?.word === '-' ? 1 : 0;
+  const out = tokens[at]?.word === 'out' && tokens[at + 1]?.word === 'of';
+  if (!out && tokens[at + dash]?.word !== 'in') return null;
+  const begin = at + (out ? 2 : 1) + 2 * dash;
+  const whole = numbers.find(
+    (span) => span.from === begin || (span.from === begin + 1 && tokens[begin]?.word === 'a'),
+  );
+  if (whole === undefined || whole.value <= number.value || !Number.isInteger(number.value)) return null;
+  const isRound = roundWholes.has(whole.value) && number.value > 0;
+  if (whole.value < 2 * number.value && !isRound) return null;
+  // "2 in 10 days" tells how fast and not how many of how many
+  if (timeWords.has(tokens[whole.to]?.word ?? '')) return null;
+  const value = Math.round((number.value / whole.value) * 10000) / 100;
+  return { kind: 'quantity', from: number.from, to: whole.to, value, unit: 'percent', dimension: 'ratio' };
+};
+
+const roundWholes = new Set([4, 5, 10, 20, 100]);
+const timeWords = new Set('day days week weeks month months hour hours minutes years year'.split(' '));
+
+/** Adds what stands behind the unit: `a stone and a half`, `two pounds and a quarter`. */
+const withPart = (tokens: readonly Token[], span: QuantitySpan): QuantitySpan => {
+  const part = Number.isInteger(span.value) ? andPartAt(tokens, span.to) : null;
+  return part === null ? span : { ...span, to: part.to, value: span.value + part.value };
+};
+
+/** What a bare number right behind a unit counts: `4 lb 6` ounces, `2 kilo 300` grams, `6 ft 4` inches. */
+const smaller: Readonly<
+  Record<string, { readonly factor: number; readonly least: number; readonly below: number }>
+> = {
+  lb: { factor: 1 / 16, least: 1, below: 16 },
+  kg: { factor: 1 / 1000, least: 10, below: 1000 },
+  ft: { factor: 1 / 12, least: 1, below: 12 },
+};
+
+const bareBehind = (
+  tokens: readonly Token[],
+  span: QuantitySpan,
+  numbers: readonly NumberSpan[],
   singles: readonly QuantitySpan[],
+): QuantitySpan => {
+  const of = smaller[span.unit];
+  const next = numbers.find(({ from }) => from === span.to);
+  if (of === undefined || next === undefined || !Number.isInteger(span.value)) return span;
+  if (!Number.isInteger(next.value) || next.value < of.least || next.value >= of.below) return span;
+  const isMeasured = singles.some((other) => other.from === next.from);
+  const after = tokens[next.to];
+  const isEnd = after === undefined || after.isMark || partEnds.has(after.word);
+  if (isMeasured || !isEnd) return span;
+  return { ...span, to: next.to, value: rounded(span.value + next.value * of.factor) };
+};
+
+const partEnds = new Set(
+  'average averaged mean each apiece today yesterday last this on and at for the all in'.split(' '),
+);
+const rounded = (value: number): number => Math.round(value * 10000) / 10000;
+
+/** Parts of one amount put together: `4 lb 6 oz`, `a pound and two ounces`, `4 lb 6`. */
+const joinParts = (
+  tokens: readonly Token[],
+  singles: readonly QuantitySpan[],
+  numbers: readonly NumberSpan[],
   words: ReadonlyMap<string, Unit>,
 ): readonly QuantitySpan[] => {
   const factorOf = (id: string): number => [...words.values()].find((unit) => unit.id === id)?.factor ?? 1;
   const joined: QuantitySpan[] = [];
   for (const span of singles) {
     const before = joined.at(-1);
-    const isPart =
-      before?.to === span.from && before.dimension === span.dimension && span.dimension !== 'time';
+    const isNext =
+      before?.to === span.from || (before?.to === span.from - 1 && tokens[before.to]?.word === 'and');
+    const isPart = isNext && before.dimension === span.dimension && span.dimension !== 'time';
     if (before !== undefined && isPart && factorOf(span.unit) < factorOf(before.unit)) {
       const value = before.value + (span.value * factorOf(span.unit)) / factorOf(before.unit);
-      joined[joined.length - 1] = { ...before, to: span.to, value: Math.round(value * 10000) / 10000 };
+      joined[joined.length - 1] = { ...before, to: span.to, value: rounded(value) };
     } else joined.push(span);
   }
-  return joined;
+  return joined.map((span) => bareBehind(tokens, span, numbers, singles));
 };

@@ -12,7 +12,8 @@ export const findSizes = (
 ): readonly SizeSpan[] => {
   const lengths = quantities.filter((span) => span.dimension === 'length');
   const bare = numbers.filter(
-    (span) => !lengths.some((length) => length.from <= span.from && span.to <= length.to),
+    // "4 x 20 kg" are four of a weight
+    (span) => !quantities.some((measured) => measured.from <= span.from && span.to <= measured.to),
   );
   const sides = [...lengths, ...bare].sort((one, other) => one.from - other.from);
   return sides.flatMap((side, n): SizeSpan[] => {

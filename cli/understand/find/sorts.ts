@@ -2,6 +2,7 @@
 import { type Span, spansOf } from '../spans.ts';
 import type { Token } from '../tokens.ts';
 import type { Line } from './all.ts';
+import { findHousehold } from './household.ts';
 import { findOften } from './often.ts';
 
 export interface Sorted {
@@ -26,6 +27,46 @@ const factors = new Map(
     halves: 1 / 2,
   }),
 );
+
+/** Behind these stands the value that something has now: `52 instead of 44`. */
+const insteadOf = [
+  ['not'],
+  ['instead', 'of'],
+  ['stead', 'of'],
+  ['rather', 'than'],
+  ['down', 'from'],
+  ['up', 'from'],
+  ['and', 'not'],
+];
+
+/** Whether a value is the one that there is now, and not the one supposed. */
+export const isPresent = (tokens: readonly Token[], { from }: { readonly from: number }): boolean =>
+  insteadOf.some((words) => words.every((word, n) => tokens[from - words.length + n]?.word === word)) ||
+  // "from three to five"
+  (tokens[from - 1]?.word === 'from' && tokens.slice(from, from + 5).some(({ word }) => word === 'to'));
+
+const ones = new Set(['a', 'an', 'another', 'one', 'extra']);
+const spells = new Map([
+  ['day', 1],
+  ['week', 7],
+  ['fortnight', 14],
+  ['month', 30],
+]);
+
+/** `another week`, `a day older`: a time that is told without a number. */
+const oneSpellIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] =>
+  tokens.slice(from, to).flatMap((token, n): Sorted[] => {
+    const days = ones.has(token.word) ? spells.get(tokens[from + n + 1]?.word ?? '') : undefined;
+    return days === undefined
+      ? []
+      : [{ sort: 'age', value: days, unit: 'day', from: from + n, to: from + n + 2 }];
+  });
+
+/** `two a week`, `one every ten days`. */
+const paceIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] => {
+  const { birdsAWeek } = findHousehold(tokens.slice(from, to));
+  return birdsAWeek === undefined ? [] : [{ sort: 'pace', value: birdsAWeek, unit: null, from, to }];
+};
 
 /** A rhythm is that of the pen's moves, unless the words are about something else that is done so often. */
 const othersDoneOften = new Set(
@@ -59,6 +100,12 @@ const sortsOf = (span: Span, tokens: readonly Token[]): readonly Sorted[] => {
       return [{ sort: isPart ? 'share' : 'number', value: span.value, unit: null, from, to }];
     }
     case 'quantity': {
+      // "eleven pound a bag" is money
+      const isPrice =
+        span.unit === 'lb' &&
+        /^pounds?$/.test(tokens[to - 1]?.word ?? '') &&
+        ['a', 'per', 'the', 'each'].includes(tokens[to]?.word ?? '');
+      if (isPrice) return [{ sort: 'money', value: span.value, unit: 'money', from, to }];
       const own = [{ sort: span.dimension, value: span.value, unit: span.unit, from, to }];
       const isAge = span.dimension === 'time' && span.unit !== 'h';
       return isAge
@@ -78,7 +125,7 @@ const sortsOf = (span: Span, tokens: readonly Token[]): readonly Sorted[] => {
   }
 };
 
-const rank = ['often', 'size', 'long-side', 'short-side', 'money', 'temperature', 'age'];
+const rank = ['pace', 'often', 'size', 'long-side', 'short-side', 'money', 'temperature', 'age'];
 const rankOf = ({ sort }: Sorted): number => {
   const at = rank.indexOf(sort);
   if (at >= 0) return at;
@@ -97,7 +144,11 @@ export const sortsIn = (line: Line, from: number, to: number): readonly Sorted[]
   const found = [
     ...oftenIn(line.tokens, from, to),
     ...timesIn(line.tokens, from, to),
-    ...spans.filter((span) => !isMeasured(span)).flatMap((span) => sortsOf(span, line.tokens)),
+    ...paceIn(line.tokens, from, to),
+    ...oneSpellIn(line.tokens, from, to),
+    ...spans
+      .filter((span) => !isMeasured(span) && !isPresent(line.tokens, span))
+      .flatMap((span) => sortsOf(span, line.tokens)),
   ];
   return numbers.length === 0 && found.length === 0
     ? []

@@ -2,7 +2,7 @@
 import type { FactWords, SupposedBy } from '../../../engine/types.ts';
 import type { Sorted } from './sorts.ts';
 
-/** A fact that a value may be meant for, with the way of speaking that fits. */
+/** A fact that a value may be meant for, with the way of speaking that fits. A way without words fits any. */
 export interface Supposable {
   readonly fact: string;
   readonly by: SupposedBy;
@@ -19,13 +19,20 @@ export const supposableFor = (
   values: readonly Sorted[],
   said: ReadonlySet<string>,
 ): readonly Supposable[] => {
-  const fitting = values.flatMap((value) =>
+  const all = values.flatMap((value) =>
     Object.values(facts).flatMap(({ id, supposedBy }) =>
       supposedBy.flatMap((by): Fitting[] => {
         const hits = by.words.filter((word) => said.has(word)).length;
-        return hits === 0 || !by.takes.includes(value.sort) ? [] : [{ fact: id, by, value, hits }];
+        const isMeant = hits > 0 || by.words.length === 0;
+        return !isMeant || !by.takes.includes(value.sort) ? [] : [{ fact: id, by, value, hits }];
       }),
     ),
+  );
+  // What some word places is not meant for what no word names.
+  const isPlaced = all.some(({ hits, by }) => hits > 0 && !by.vague);
+  const isNumbered = all.some(({ hits, value }) => hits > 0 && value.sort === 'number');
+  const fitting = all.filter(
+    ({ hits, value }) => hits > 0 || !(isPlaced || (isNumbered && value.sort === 'number')),
   );
   const order = (one: Fitting, other: Fitting): number =>
     Number(one.by.vague) - Number(other.by.vague) ||

@@ -12,42 +12,80 @@ import { type Supposable, supposableFor } from './supposable.ts';
 /** Something supposed, with the stretch of tokens it stands in. */
 export type FoundSupposing = Supposing & { readonly from: number; readonly to: number };
 
-const more = new Set('more extra additional warmer hotter higher another later longer'.split(' '));
-const less = new Set('fewer less colder cooler lower earlier sooner'.split(' '));
+const more = new Set(
+  'more extra additional warmer hotter higher another later longer further milder older dearer bigger heavier second'.split(
+    ' ',
+  ),
+);
+const less = new Set(
+  'fewer less colder cooler lower earlier sooner off younger cheaper lighter smaller down worse'.split(' '),
+);
+
+const falling = new Set('fall falls fell drop drops dropped dips dipped took takes'.split(' '));
+/** How far in front of a step a word may stand that turns it down: `fell a further three`. */
+const reach = 4;
 
 /** Whether a value is a step from what there is, and which way. */
 const stepOf = (
   tokens: readonly Token[],
   span: Sorted,
 ): { readonly sign: number; readonly adds: boolean } => {
-  const near = [tokens[span.to]?.word, tokens[span.to + 1]?.word, tokens[span.from - 1]?.word];
-  if (near.some((word) => word !== undefined && less.has(word))) return { sign: -1, adds: true };
-  return { sign: 1, adds: near.some((word) => word !== undefined && more.has(word)) };
+  const near = [
+    ...tokens.slice(span.from, span.to + 2),
+    ...tokens.slice(Math.max(0, span.from - 1), span.from),
+  ].map(({ word }) => word);
+  if (near.some((word) => less.has(word))) return { sign: -1, adds: true };
+  const adds = near.some((word) => more.has(word));
+  const isDown =
+    adds && tokens.slice(Math.max(0, span.from - reach), span.from).some(({ word }) => falling.has(word));
+  return { sign: isDown ? -1 : 1, adds };
 };
 
 const isShare = ({ sort }: Sorted): boolean => sort === 'share' || sort === 'ratio';
 
 /** A value as it is meant for a fact. */
 const supposingOf = ({ fact, by, value }: Supposable, tokens: readonly Token[]): Supposing => {
-  const said = { what: by.as, fact, value: value.value, unit: value.unit };
+  const isOfBirds = by.words.length === 0 || by.words.includes('birds');
+  const vague = by.vague && isOfBirds ? { vague: true } : {};
+  const said = { what: by.as, fact, value: value.value, unit: value.unit, ...vague };
   if (value.sort === 'times') return { ...said, adds: false, times: true };
   if (by.takesAway && isShare(value)) return { ...said, adds: false, share: 'goes' };
   if (by.takesAway) return { ...said, adds: true, share: 'goes' };
   if (by.shareOf !== null && isShare(value)) return { ...said, adds: false, share: 'is', of: by.shareOf };
   const { sign, adds } = stepOf(tokens, value);
+  // "feed 10 % dearer" multiplies the price
+  if (value.sort === 'ratio' && adds && by.takes.includes('times'))
+    return { ...said, value: 1 + (sign * value.value) / 100, unit: null, adds: false, times: true };
   return { ...said, value: value.value * sign, adds };
 };
 
 /** The sides of a size are supposed along with its area; any other value means one thing. */
 const isSide = ({ sort }: Sorted): boolean => sort === 'long-side' || sort === 'short-side';
 
-const readValues = (
+/** A day supposed for a fact that is one: `if slaughter goes to 6 june`. */
+const dayValues = (
+  { tokens, spans }: Line,
+  { begin, to }: Pick<SupposingClause, 'begin' | 'to'>,
+  facts: Readonly<Record<string, FactWords>>,
+): readonly Supposing[] => {
+  const [day] = spansOf(spans, 'day').filter((span) => begin <= span.from && span.to <= to);
+  if (day === undefined) return [];
+  const value = { sort: 'day', value: 0, unit: null, from: day.from, to: day.to };
+  const said = new Set(tokens.slice(begin, to).map(({ word }) => word));
+  return supposableFor(facts, [value], said)
+    .slice(0, 1)
+    .map(({ fact, by }) => ({ what: by.as, fact, value: day.future, unit: null, adds: false }));
+};
+
+/** What the values in a stretch are supposed for; nothing where it has none, or none that any fact takes. */
+export const readValues = (
   line: Line,
-  { begin, to }: SupposingClause,
+  { begin, to }: Pick<SupposingClause, 'begin' | 'to'>,
   facts: Readonly<Record<string, FactWords>>,
 ): readonly Supposing[] => {
   const said = new Set(line.tokens.slice(begin, to).map((token) => token.word));
   const fitting = supposableFor(facts, sortsIn(line, begin, to), said);
+  if (fitting.length === 0) return dayValues(line, { begin, to }, facts);
   const meant = fitting.filter((each, at) => fitting.findIndex((other) => other.fact === each.fact) === at);
   const [first, ...others] = meant.filter(({ value }) => !isSide(value));
   if (first === undefined) return [];
@@ -78,6 +116,14 @@ const readClause = (
   }
   const whole = readValues(line, clause, facts);
   if (whole.length > 0) return whole.map((each) => ({ ...each, from, to }));
+  const [bags] = spansOf(line.spans, 'quantity').filter(
+    (span) => span.dimension === 'bags' && begin <= span.from && span.to <= to,
+  );
+  // Bags that nothing else is said of are bags bought.
+  if (bags !== undefined) {
+    const told = `bought ${bags.value} bags of feed`;
+    return [{ what: told, value: told, unit: null, adds: false, from, to }];
+  }
   const said = wordsUnder(words, line.tokens, begin, to).trim();
   return said === '' ? [] : [{ what: said, value: said, unit: null, adds: false, from, to }];
 };

@@ -2,12 +2,12 @@
 import type { Line } from './all.ts';
 
 const notNames = new Set(
-  'i we they it he she you there that this who today yesterday dropped gave promised sold put reserve handed told save hold mark birds bird them the'.split(
+  'i we they it he she you there that this who today yesterday dropped gave promised sold put reserve handed told save hold mark birds bird them the me us over oh no not ok so and end lend work free down deposit cash also now please note ma sir yes received cancellation price all mine hers payment take'.split(
     ' ',
   ),
 );
 const verbs = new Set(
-  'collected took wants gets paid picked got has ordered wanted asked owes is came fetched will needs want'.split(
+  'collected took wants gets get paid pay pays picked got has have had ordered wanted asked asks owes owe is are was came fetched will needs need want wanted like likes take takes taking took reduces reduced raises raised backed changed cancels cancelled canceled cancel bailed claims claimed settled squared give gives gave would can to down dep says say had having promise promises promised gone goes dropped'.split(
     ' ',
   ),
 );
@@ -21,6 +21,8 @@ const leads = new Set([
   'handed',
   'with',
   'off',
+  'from',
+  'put',
   'give',
   'gives',
   'save',
@@ -65,14 +67,29 @@ const behind = (words: string, line: Line, of: ReadonlySet<string>): string | nu
   return null;
 };
 
-/** Whose name stands in a record: before a verb such as `wants`, or behind a word such as `for`; null for none. */
+/** Whose name opens a record: `barber 4`, `Mair's down for four`, `Bowls club: 10 head`; null for none. */
+const opensWith = (words: string, line: Line): string | null => {
+  const { tokens } = line;
+  const [first] = tokens;
+  if (first === undefined || (notNames.has(first.word) && first.word !== 'the') || verbs.has(first.word))
+    return null;
+  return leads.has(first.word) || fillers.has(first.word) ? null : nameFrom(words, line, 0);
+};
+
+const fillers = new Set(
+  'yesterday today last this on at in by a an down thirty correction handing received receipt half'.split(
+    ' ',
+  ),
+);
+
+/** Whose name stands in a record: before a verb such as `wants`, behind a word such as `for`, or in front of all; null for none. */
 export const findWho = (words: string, line: Line): string | null => {
   const { tokens } = line;
   const verb = tokens.findIndex((token) => verbs.has(token.word));
   const opening = tokens[0]?.word ?? '';
-  const isName = verb > 0 && (opening === 'the' || !notNames.has(opening));
+  const isName = verb > 0 && (opening === 'the' || !notNames.has(opening)) && !leads.has(opening);
   const first = isName ? nameFrom(words, line, 0) : null;
-  return first ?? behind(words, line, leads);
+  return first ?? behind(words, line, leads) ?? opensWith(words, line);
 };
 
 /** Whose name stands in a question: behind `does`, `for`, `promise` and the like; null for none. */

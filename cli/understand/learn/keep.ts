@@ -1,6 +1,6 @@
 /** What was learned as the contents of three files, and back. */
 import type { Learned } from '../lexicon.ts';
-import { fromBytes, toBytes } from './pack.ts';
+import { fromBytes, toBytes } from './bytes.ts';
 
 /** File name → contents. */
 export type Kept = Readonly<Record<'learned.json' | 'words.bin' | 'letters.bin', Uint8Array>>;

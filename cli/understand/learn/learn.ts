@@ -16,6 +16,8 @@ import { type Training, train } from './train.ts';
 interface Lesson {
   readonly words: string;
   readonly topics: readonly string[];
+  /** Who said it; 0 is the rule files. */
+  readonly voice: number;
 }
 
 /** The phrasings in the rule files, each with the topic that it asks or tells. */
@@ -23,7 +25,7 @@ const phrasingsOf = (book: Rulebook): readonly Lesson[] =>
   topicsOf(book).flatMap(({ id }) => {
     const part = book.questions[id] ?? book.records[id.slice('tell:'.length)];
     const { example = '', phrasings = [] } = part ?? {};
-    return [example, ...phrasings].map((words) => ({ words, topics: [id] }));
+    return [example, ...phrasings].map((words) => ({ words, topics: [id], voice: 0 }));
   });
 
 const allPhrases = (book: Rulebook): readonly { words: string; list: TermSpan['list']; id: string }[] => {
@@ -47,10 +49,10 @@ const allPhrases = (book: Rulebook): readonly { words: string; list: TermSpan['l
   ];
 };
 
-/** How the two models are trained; set by leaving one voice after the other out. */
-const training: Readonly<Record<'words' | 'letters', Training>> = {
-  words: { rounds: 20, rate: 0.15, dropped: 0.5, pull: 1e-4 },
-  letters: { rounds: 15, rate: 0.1, dropped: 0.7, pull: 1e-4 },
+/** How the two models are trained, and in how many voices a feature must be heard; set by leaving whole voices out. */
+const training: Readonly<Record<keyof Cues, Training & { readonly voices: number }>> = {
+  words: { voices: 2, hidden: 64, rounds: 25, rate: 0.1, dropped: { features: 0.5, hidden: 0.3 } },
+  letters: { voices: 3, hidden: 96, rounds: 15, rate: 0.07, dropped: { features: 0.5, hidden: 0.3 } },
 };
 
 /** The words that slips are mended towards: those of the rule files, and any that three voices or more use. */
@@ -69,8 +71,25 @@ const vocabularyOf = (
   return [...new Set([...wordsOf(phrases), ...common])];
 };
 
+/** The features that so many voices use; the rule files, written by many, count as two. */
+const commonTo = (
+  heard: readonly { readonly features: readonly string[]; readonly voice: number }[],
+  voices: number,
+): ReadonlySet<string> => {
+  const users = new Map<string, Set<number>>();
+  for (const { features, voice } of heard) {
+    for (const feature of features) {
+      const so = users.get(feature) ?? new Set();
+      users.set(feature, so.add(voice));
+    }
+  }
+  return new Set(
+    [...users].flatMap(([feature, by]) => (by.size + (by.has(0) ? 1 : 0) >= voices ? [feature] : [])),
+  );
+};
+
 /**
- * Learns from a rulebook's phrasings and from labelled lines, one list a voice. Takes some ten seconds: a build does it
+ * Learns from a rulebook's phrasings and from labelled lines, one list a voice. Takes half a minute: a build does it
  * once. The same lines give the same weights.
  */
 export const learn = (book: Rulebook, voices: readonly (readonly Spoken[])[]): Learned => {
@@ -103,23 +122,30 @@ export const learn = (book: Rulebook, voices: readonly (readonly Spoken[])[]): L
     sameAgain,
     ...Object.keys(book.words.hazards).map(hazardTopic),
   ]);
-  const spoken = voices.flatMap((voice): Lesson[] => {
+  const spoken = voices.flatMap((voice, at): Lesson[] => {
     const wanted = wantedIn(voice);
-    return voice.map(({ text }, at) => ({
+    return voice.map(({ text }, line) => ({
       words: text,
-      topics: (wanted[at] ?? []).filter((topic) => known.has(topic)),
+      topics: (wanted[line] ?? []).filter((topic) => known.has(topic)),
+      voice: at + 1,
     }));
   });
   // What the rule files say themselves counts twice.
   const lessons = [...phrasings, ...phrasings, ...spoken]
     .filter(({ topics }) => topics.length > 0)
-    .map(({ words, topics }) => ({ cues: read(words), topics }));
-  const modelBy = (view: keyof Cues): Weights =>
-    pack(
-      train(
-        lessons.map(({ cues, topics }) => ({ features: cues[view].map((cue) => cue.id), topics })),
-        training[view],
-      ),
-    );
+    .map(({ words, topics, voice }) => ({ cues: read(words), topics, voice }));
+  const modelBy = (view: keyof Cues): Weights => {
+    const heard = lessons.map(({ cues, topics, voice }) => ({
+      features: cues[view].map((cue) => cue.id),
+      topics,
+      voice,
+    }));
+    const common = commonTo(heard, training[view].voices);
+    const examples = heard.map(({ features, topics }) => ({
+      features: features.filter((feature) => common.has(feature)),
+      topics,
+    }));
+    return pack(train(examples, training[view]));
+  };
   return { index: [...index], vocabulary, words: modelBy('words'), letters: modelBy('letters') };
 };

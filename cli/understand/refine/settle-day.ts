@@ -17,7 +17,11 @@ const day = (span: DaySpan, lean: 'past' | 'future'): Day => span[lean];
 
 /** Settles the days of a line. Without any day all is null. */
 export const settleDays = (words: string, line: Line, lean: 'past' | 'future'): Settled => {
-  const spans = spansOf(line.spans, 'day');
+  const named = spansOf(line.spans, 'day');
+  const isNow = ({ from, to }: DaySpan): boolean => line.tokens.slice(from, to).at(-1)?.word === 'now';
+  // "since tuesday, I only write it now"
+  const others = named.filter((span) => !isNow(span));
+  const spans = lean === 'past' && others.length > 0 ? others : named;
   const on = spans.find((span) => span.role === 'on');
   const until = spans.find((span) => span.role === 'until');
   const since = spans.find((span) => span.role === 'since');

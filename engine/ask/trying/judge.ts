@@ -58,7 +58,7 @@ export const makeJudge = (
         ...request.supposing,
         ...supposing,
       ]);
-      const evaluation = await evaluate(judging, workings, group.name);
+      const evaluation = await evaluate(world, judging, workings, group.name);
       const warning = evaluation.outcomes.filter(
         ({ rule, outcome }) => rule.gives === 'caution' && outcome === 'held',
       );

@@ -14,10 +14,13 @@ interface Neighbour {
 
 /** The largest group beside which this one is the smaller by weight, or by age where a weight is not known. */
 const largerBeside = (read: Reader): Neighbour | undefined => {
+  const others = besides(read, read.group.name);
+  // Most groups have a pen to themselves: then no other one's weight has to be worked out.
+  if (others.length === 0) return undefined;
   const weights = read.each('live-weight');
   const weightOf = (name: string) => weights.find(({ group }) => group.name === name)?.value;
   const own = weightOf(read.group.name);
-  const larger = besides(read, read.group.name).flatMap(({ name, since }): Neighbour[] => {
+  const larger = others.flatMap(({ name, since }): Neighbour[] => {
     const theirs = weightOf(name);
     const share = typeof own === 'number' && typeof theirs === 'number' ? own / theirs : undefined;
     const other = read.state.groups.find((group) => group.name === name);

@@ -4,6 +4,7 @@ import { besideFacts } from './beside.ts';
 import { eatenFacts } from './eaten.ts';
 import { heatMoneyFacts } from './heat-money.ts';
 import { largestFacts } from './largest.ts';
+import { leftOverFacts } from './left-over.ts';
 import { lineFacts } from './lines.ts';
 import { plannedFacts } from './planned.ts';
 import { priceFacts } from './price.ts';
@@ -15,6 +16,7 @@ export const moneyFacts = [
   ...eatenFacts,
   ...toComeFacts,
   ...toEndFacts,
+  ...leftOverFacts,
   ...lineFacts,
   ...heatMoneyFacts,
   ...totalFacts,

@@ -5,6 +5,7 @@ import { defineFact, type Fact, type Reader } from '../define.ts';
 import { massBought } from '../feed/bags.ts';
 import { settingNumber } from '../setting.ts';
 import { sumMoney, timesMoney } from '../sums/exact-money.ts';
+import { feedCarried, feedCarriedWants } from './left-over.ts';
 import { ownChicks, ownRun, ownSeason, type Run, runFigures, seasonFigures, seasonsOf } from './season.ts';
 import {
   boughtOn,
@@ -61,17 +62,18 @@ export const lineFacts = [
     id: 'cost-feed',
     unit: 'money',
     each: ['feed-in-all'],
-    wants: ['feed-price', 'feed-to-end-cost', 'bag-mass'],
+    wants: ['feed-price', 'feed-to-end-cost', 'bag-mass', ...feedCarriedWants],
     figures: [...runFigures, 'feed/records-whole'],
     compute: (read) => {
       const run = ownRun(read);
       const bought = boughtOn(read, run, 'feed').filter(({ price }) => price !== null);
-      if (bought.length > 0) {
+      const carried = feedCarried(read);
+      if (bought.length > 0 || carried > 0) {
         const toCome = run.until === undefined ? read.maybe('feed-to-end-cost') : 0;
         if (toCome === undefined) return undefined;
         if (run.until !== undefined) assumeShort(read, run, bought);
         return partOfBought(read, run, bought, (_, of, paid) =>
-          shareByFeed(read, of, sumMoney([paid, Number(toCome)])),
+          shareByFeed(read, of, sumMoney([paid, Number(toCome), carried])),
         );
       }
       const price = read.maybe('feed-price');

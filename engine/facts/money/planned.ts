@@ -1,7 +1,8 @@
 /** What birds that are only planned come to: their feed up to processing, beside what is paid already. */
 import { defineFact } from '../define.ts';
 import { bagsFor } from '../feed/bags.ts';
-import { sumMoney, timesMoney } from '../sums/exact-money.ts';
+import { settingNumber } from '../setting.ts';
+import { lessMoney, sumMoney, timesMoney } from '../sums/exact-money.ts';
 
 export const plannedFacts = [
   defineFact({
@@ -82,8 +83,48 @@ export const plannedFacts = [
     id: 'planned-cost',
     unit: 'money',
     per: 'flock',
-    needs: ['planned-feed-cost', 'spent'],
-    compute: (read) => sumMoney([read.number('planned-feed-cost'), read.number('spent')]),
+    needs: ['planned-feed-cost', 'planned-fees', 'spent'],
+    compute: (read) =>
+      sumMoney([read.number('planned-feed-cost'), read.number('planned-fees'), read.number('spent')]),
+  }),
+  defineFact({
+    id: 'planned-fees',
+    unit: 'money',
+    per: 'flock',
+    needs: ['planned-birds'],
+    compute: (read) =>
+      timesMoney(settingNumber(read, 'processing-fee') ?? 0, Math.round(read.number('planned-birds'))),
+  }),
+  defineFact({
+    id: 'planned-chicks-paid',
+    unit: 'money',
+    per: 'flock',
+    compute: (read) => {
+      const paid = read.state.purchases.filter(({ what, price }) => what === 'chicks' && price !== null);
+      read.from(...paid);
+      return paid.length === 0 ? undefined : sumMoney(paid.map(({ price }) => price ?? 0));
+    },
+  }),
+  defineFact({
+    id: 'planned-margin',
+    unit: 'money',
+    per: 'flock',
+    needs: ['price-of-a-bird', 'planned-per-bird'],
+    compute: (read) => lessMoney(read.number('price-of-a-bird'), read.number('planned-per-bird')),
+  }),
+  defineFact({
+    id: 'planned-short',
+    unit: 'money',
+    per: 'flock',
+    needs: ['planned-margin'],
+    compute: (read) => Math.max(0, -read.number('planned-margin')),
+  }),
+  defineFact({
+    id: 'planned-with-margin',
+    unit: 'money',
+    per: 'flock',
+    needs: ['planned-per-bird', 'margin-share'],
+    compute: (read) => timesMoney(read.number('planned-per-bird'), 1 + read.number('margin-share')),
   }),
   defineFact({
     id: 'planned-per-bird',

@@ -46,12 +46,20 @@ export const priceFacts = [
     unit: 'money',
     per: 'flock',
     needs: ['price-asked'],
-    wants: ['asked-a-bird', 'asked-a-weight', 'carcass-in-end', 'price-with-margin'],
+    wants: [
+      'asked-a-bird',
+      'asked-a-weight',
+      'carcass-in-end',
+      'price-with-margin',
+      'only-planned',
+      'wanted-carcass',
+    ],
     compute: (read) => {
       const [bird, weight] = [read.maybe('asked-a-bird'), read.maybe('asked-a-weight')];
       if (read.text('price-asked') === 'bird') return sumMoney([Math.round(Number(bird) * 100) / 100]);
       if (read.text('price-asked') === 'none') return read.maybe('price-with-margin');
-      const carcass = read.maybe('carcass-in-end');
+      const isPlanned = read.maybe('only-planned') === 'yes';
+      const carcass = read.maybe(isPlanned ? 'wanted-carcass' : 'carcass-in-end');
       return carcass === undefined ? undefined : timesMoney(Number(carcass), Number(weight));
     },
   }),

@@ -46,7 +46,7 @@ const runsWithin = (read: Reader, gap: number): readonly Run[] => {
 };
 
 /** Batches that were there at the same time, which share what was bought for them. */
-const runsOf = (read: Reader): readonly Run[] => runsWithin(read, 0);
+export const runsOf = (read: Reader): readonly Run[] => runsWithin(read, 0);
 
 /** Batches of one season, a longer gap without birds before and after it. */
 export const seasonsOf = (read: Reader): readonly Run[] => runsWithin(read, read.figure('money/season-gap'));

@@ -3,6 +3,7 @@ import { defineFact, type Fact, type Reader } from '../define.ts';
 import { isFeed } from '../feed/bags.ts';
 import { asNamed } from '../named-list.ts';
 import { lessMoney, partMoney, sumMoney } from '../sums/exact-money.ts';
+import { feedCarried, feedCarriedWants } from './left-over.ts';
 import {
   countedGroups,
   ownChicks,
@@ -78,10 +79,11 @@ export const totalFacts = [
     id: 'batch-paid',
     unit: 'money',
     each: ['feed-in-all'],
-    wants: ['bag-mass'],
+    wants: ['bag-mass', ...feedCarriedWants],
     figures: seasonFigures,
     compute: (read) => {
       const run = ownRun(read);
+      const carried = feedCarried(read);
       const byBirds = (['bedding', 'heat', 'other'] as const).map((line) =>
         partOfBought(read, run, boughtOn(read, run, line), shareByBirds),
       );
@@ -89,7 +91,9 @@ export const totalFacts = [
       const bills = boughtOn(read, run, 'processing');
       return sumMoney([
         paidFor(read, ownChicks(read)),
-        partOfBought(read, run, boughtOn(read, run, 'feed'), shareByFeed),
+        partOfBought(read, run, boughtOn(read, run, 'feed'), (_, of, paid) =>
+          shareByFeed(read, of, sumMoney([paid, carried])),
+        ),
         ...byBirds,
         shareOfBills(read, run, bills, read.figure('money/bills-after')),
         partOfBought(read, season, boughtOn(read, season, 'gear'), shareByBirds),
@@ -140,7 +144,18 @@ export const totalFacts = [
       return asNamed(rations.map((ration) => `${ration}=${paidOn(ration).toFixed(2)}`));
     },
   }),
-  amountOfCounted('birds-begun', 'bird', 'arrived-alive', true),
+  defineFact({
+    id: 'birds-begun',
+    unit: 'bird',
+    per: 'flock',
+    each: ['arrived-alive'],
+    figures: seasonFigures,
+    // None have begun before any come, which is known; what they come to in the end is not.
+    compute: (read) =>
+      countedGroups(read).length === 0
+        ? 0
+        : ofCounted(read, 'arrived-alive')?.reduce((all, each) => all + each, 0),
+  }),
   amountOfCounted('birds-in-end', 'bird', 'birds-at-end', true),
   amountOfCounted('meat-in-end', 'kg', 'carcass-in-all', false),
   defineFact({

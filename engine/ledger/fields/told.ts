@@ -29,6 +29,15 @@ const readLooseCount: ReadField = (value, field, around) => {
   return readCount(isQuoted ? Number(value) : value, { ...field, min: 0 }, around);
 };
 
+// One bird every other week is half a bird a week, so a pace need not be whole.
+const readPace: ReadField = (value, field, around) => {
+  const isQuoted = typeof value === 'string' && /^\d{1,6}(\.\d{1,6})?$/.test(value);
+  const pace = isQuoted ? Number(value) : value;
+  return typeof pace === 'number' && Number.isFinite(pace) && pace >= 0
+    ? { value: pace }
+    : wrongType(field, around, 'number');
+};
+
 const readLooseFlag: ReadField = (value, field, around) =>
   value === 'yes' || value === 'no' ? { value: value === 'yes' } : readFlag(value, field, around);
 
@@ -48,6 +57,7 @@ const readArea: ReadField = (value, field, around) => {
 const settingReaders = new Map<string, ReadField>([
   ['text', readText],
   ['count', readLooseCount],
+  ['pace', readPace],
   ['yes-no', readLooseFlag],
   ['money', readPrice],
   ['size', readSize],

@@ -6,7 +6,22 @@ import { nearest } from '../nearest.ts';
 import type { RulebookCheck } from './index.ts';
 
 /** Sorts that are no dimension of a unit. */
-const otherSorts = ['money', 'age', 'number', 'share', 'times', 'often', 'size', 'long-side', 'short-side'];
+const otherSorts = [
+  'money',
+  'age',
+  'day',
+  'number',
+  'pace',
+  'share',
+  'times',
+  'often',
+  'size',
+  'long-side',
+  'short-side',
+];
+
+/** A sum said for a weight is a price: `4 dollars a pound`. */
+const isPriceFor = (said: string, is: string): boolean => said === 'money' && is === 'money-per-mass';
 
 /** Whether some unit of one dimension is written like one of the other: inches of rain are inches. */
 const areAlike = ({ units }: Rulebook, one: string, other: string): boolean => {
@@ -63,7 +78,11 @@ export const supposedBy: RulebookCheck = ({ book, documents }, { facts }) => {
           fact.unit === null || unitOf(book.units, fact.unit) === undefined
             ? 'choice'
             : dimensionOf(book.units, fact.unit);
-        if (is === 'choice' || (wants !== undefined && !areAlike(book, wants, is)))
+        if (
+          sort === 'day'
+            ? fact.unit !== 'date'
+            : is === 'choice' || (wants !== undefined && !isPriceFor(wants, is) && !areAlike(book, wants, is))
+        )
           problems.push(document.problemAt(at, 'unit-clash', { fact: fact.id, is, against: wants ?? sort }));
       });
       return problems;

@@ -48,7 +48,7 @@ test('a file that is no calendar is left as it is', () => {
   const run = penside(['calendar', '--out', out], { file, today });
   expect([run.exit, run.err, readFileSync(out, 'utf8')]).toEqual([
     1,
-    `${out} is there already and is no calendar; nothing was touched\n`,
+    `${out} is there already and is no calendar; nothing was touched. Name another: --out FILE\n`,
     'shopping list',
   ]);
 });

@@ -54,6 +54,9 @@ test('with one answer that is none, nothing is written', () => {
 test('a file that is there is not touched', () => {
   penside(['new'], { file, today });
   const again = penside(['new', '--pen', '3 by 4 m'], { file, today });
-  expect([again.exit, again.err]).toEqual([1, `${file} is there already; nothing was touched\n`]);
+  expect([again.exit, again.err]).toEqual([
+    1,
+    `${file} is there already; nothing was touched. To start another: penside new --file PATH\n`,
+  ]);
   expect(readFileSync(file, 'utf8')).toBe('');
 });

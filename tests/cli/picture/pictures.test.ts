@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { drawPicture } from '../../../cli/picture/draw.ts';
-import { joinPictures } from '../../../cli/picture/picture.ts';
+import { drawPicture, pictureToken } from '../../../cli/picture/draw.ts';
+import { joinPictures, widths } from '../../../cli/picture/picture.ts';
 import { columnsOf } from '../../../cli/say/columns.ts';
 import type { PictureData, PictureKind } from '../../../engine/types.ts';
 import { rulebook } from '../../helpers/rulebook-of.ts';
@@ -101,16 +101,36 @@ test('the year has its batches one under the other, those of other years left ou
 });
 
 describe.each([growth, stock, ground, year])('$kind', (picture) => {
-  test('fits a narrow terminal, with and without drawing characters', () => {
+  test.each(widths)('fits %i columns, with and without drawing characters', (width) => {
     for (const isPlain of [true, false]) {
-      const { lines } = drawPicture(speech, picture, isPlain);
-      expect(lines.filter((line) => columnsOf(line) > 60)).toEqual([]);
+      const { lines } = drawPicture(speech, picture, isPlain, width);
+      expect(lines.filter((line) => columnsOf(line) > width)).toEqual([]);
     }
+  });
+
+  test('has a drawing for each width, the widest first, and one sentence for all', () => {
+    const token = pictureToken(speech, picture, true);
+    expect(token).toEqual({
+      t: 'picture',
+      drawings: widths.map((width) => drawPicture(speech, picture, true, width).lines),
+      says: drawPicture(speech, picture, true).says,
+    });
   });
 
   test('holds nothing but ASCII where it may not', () => {
     expect(drawPicture(speech, picture, true).lines.filter((line) => /[^ -~]/.test(line))).toEqual([]);
   });
+});
+
+test.each([
+  ['growth', growth],
+  ['stock', stock],
+  ['year', year],
+])('%s uses the room of a wider window', (_kind, picture) => {
+  const [wide = 0, , narrow = 0] = widths.map((width) =>
+    Math.max(...drawPicture(speech, picture, true, width).lines.map(columnsOf)),
+  );
+  expect(wide).toBeGreaterThan(narrow + 20);
 });
 
 test('several pictures become one, and none becomes none', () => {

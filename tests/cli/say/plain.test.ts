@@ -61,7 +61,7 @@ test('rows stay readable in a window of any width', () => {
 });
 
 test('a picture that does not fit is said instead', () => {
-  const picture: Token = { t: 'picture', lines: ['x'.repeat(70)], says: 'Weight rises.' };
+  const picture: Token = { t: 'picture', drawings: [['x'.repeat(70)]], says: 'Weight rises.' };
   expect(plain([picture], 60)).toEqual(['Weight rises.']);
 });
 
@@ -72,7 +72,7 @@ test('no token lets an escape through', () => {
     { t: 'reason', n: 1, text: evil, outcome: null, note: evil },
     { t: 'unknown', text: evil, tell: evil },
     { t: 'step', id: 'x', text: evil, at: evil, done: false },
-    { t: 'picture', lines: [evil], says: evil },
+    { t: 'picture', drawings: [[evil]], says: evil },
   ];
   expect(plain(tokens, 60)).toEqual([
     'abc',

@@ -10,7 +10,7 @@ test.each<[Token, string]>([
   ],
   [{ t: 'reason', n: 1, text: 'The kind is not on record', outcome: null }, '1. The kind is not on record.'],
   [{ t: 'unknown', text: 'rain', tell: null }, 'Not known: rain.'],
-  [{ t: 'picture', lines: ['/\\'], says: 'Weight rises' }, 'Weight rises.'],
+  [{ t: 'picture', drawings: [['/\\']], says: 'Weight rises' }, 'Weight rises.'],
   [{ t: 'blank' }, ''],
 ])('%j is heard as %j', (token, expected) => {
   expect(readOut(token)).toBe(expected);

@@ -34,6 +34,14 @@ describe('a reading back', () => {
     expect(said('{count} {group} out', { group: 'reds', count: 0 })).toBe('None reds out.');
   });
 
+  test('says one bird of a group as one', () => {
+    const says = '[{count} ]{what}[ of {group}]';
+    expect(said('{count} {group} out', { group: 'whites', count: 1 })).toBe('1 white out.');
+    expect(said('{count} {group} out', { group: 'whites', count: 2 })).toBe('2 whites out.');
+    expect(said('{count} {group} out', { group: 'late cross', count: 1 })).toBe('1 late cross out.');
+    expect(said(says, { what: 'chicks', count: 1, group: 'reds' })).toBe('1 chick of reds.');
+  });
+
   test('names the day when it is not today', () => {
     expect(said('{group} out', { group: 'reds' }, '2026-05-07')).toBe('Reds out, on Thursday 7 May.');
     expect(said('{group} out', { group: 'reds' }, '2025-05-07')).toBe('Reds out, on Wednesday 7 May 2025.');

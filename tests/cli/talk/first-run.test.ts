@@ -8,6 +8,7 @@ import { type Asked, begin, isBeginning, takeLine } from '../../../cli/talk/firs
 import type { Flock } from '../../../cli/talk/flock.ts';
 import { openDemo, openOwn } from '../../../cli/talk/open-flock.ts';
 import { nothingYet } from '../../../cli/talk/reply.ts';
+import { turn } from '../../../cli/talk/turn.ts';
 import { shipped } from '../../helpers/flock-of.ts';
 import { lexiconFor } from '../../helpers/learned.ts';
 
@@ -60,8 +61,7 @@ const standing = (flock: Flock) =>
       return fields;
     });
 
-const how = (example: string): string =>
-  `Such as "${example}". An empty line skips it, "back" goes back, "stop" leaves off.`;
+const how = (example: string): string => `Such as "${example}".`;
 
 test('every step is answered by its own example, in either system, and the entries are ordinary ones', async () => {
   const flock = open();
@@ -76,6 +76,7 @@ test('every step is answered by its own example, in either system, and the entri
     '2000 square metres',
     '400 litres',
     '4',
+    '44.1 -73.2',
   );
   expect(asked.at).toBeNull();
   expect(standing(flock)).toEqual([
@@ -86,6 +87,7 @@ test('every step is answered by its own example, in either system, and the entri
     { kind: 'setting', what: 'ground', value: '2000 m2' },
     { kind: 'setting', what: 'freezer', value: '400 l' },
     { kind: 'setting', what: 'eaters', value: '4' },
+    { kind: 'setting', what: 'place-at', value: '44.1 -73.2' },
   ]);
   expect(said[1]).toEqual([
     'Written: Units: metric.',
@@ -94,7 +96,7 @@ test('every step is answered by its own example, in either system, and the entri
   ]);
   expect(said[4]?.slice(-2)).toEqual(['How large is the brooder?', how('1.2 by 1.8 m')]);
   expect(said.at(-1)).toEqual([
-    'Written: People eating: 4.',
+    'Written: Place by degrees north and east: 44.1 -73.2.',
     'That is all for now. Ask "what needs doing today" or "when can they go outside".',
   ]);
 });
@@ -110,9 +112,10 @@ test('the examples of a keeper without birds are answers too', async () => {
     ['chicks-on', '2026-06-04'],
     ['brooder', '4 ft x 6 ft'],
     ['pen', '10 ft x 12 ft'],
-    ['ground', '0.5 ac'],
+    ['ground', '2 ac'],
     ['freezer', '14 ft3'],
     ['eaters', '4'],
+    ['place-at', '44.1 -73.2'],
   ]);
   expect(said.at(-1)?.at(-1)).toBe(
     'That is all for now. Ask "how many birds should I order" or "when should we start our chicks".',
@@ -121,7 +124,18 @@ test('the examples of a keeper without birds are answers too', async () => {
 
 test('everything can be skipped: nothing is written, and what is taken instead is said', async () => {
   const flock = open();
-  const { asked, said } = await interview(flock, '', 'skip', 'none', '', 'next', 'no', 'I don’t know', '');
+  const { asked, said } = await interview(
+    flock,
+    '',
+    'skip',
+    'none',
+    '',
+    'next',
+    'no',
+    'I don’t know',
+    '',
+    '',
+  );
   expect(asked.at).toBeNull();
   expect(flock.engine().lines).toEqual([]);
   // Nobody asks for the day of chicks that nobody ordered.
@@ -162,6 +176,44 @@ test('back takes the last answer back, begins a half-told record anew, and stops
   ]);
   expect(standing(flock).map(({ value }) => value)).toEqual(['us', '5 ft x 6 ft']);
   expect(asked.at?.id).toBe('pen');
+});
+
+test.each([
+  ['a word of nothing', 'bananas'],
+  ['a size', '4 by 8'],
+  ['what several things could be', 'big'],
+])('%s is no answer: it is named, and an answer is shown', async (_what, words) => {
+  const { said, asked } = await interview(open(), 'us', 'none', '50', words);
+  expect(said.at(-1)).toEqual([
+    `"${words}" is no answer to that.`,
+    'Still to say: On which day do they come?',
+    how('in 3 weeks'),
+  ]);
+  expect(asked.at?.id).toBe('coming-on');
+});
+
+test('a bare number is meant in the unit of the answer that was shown, and that is said', async () => {
+  const flock = open();
+  const { said } = await interview(flock, 'us', 'none', '', '', '', '3', '7');
+  expect(said.at(-2)?.slice(0, 2)).toEqual([
+    'Written: Ground for the pens: 3 acres.',
+    '"3" is taken as 3 acres.',
+  ]);
+  expect(said.at(-1)?.slice(0, 2)).toEqual(['Written: Freezer size: 7 ft³.', '"7" is taken as 7 cu ft.']);
+});
+
+test('it is three minutes of slow typing at most, and the first answer comes out of it', async () => {
+  const flock = open();
+  const others = steps.filter(({ id }) => !['units', 'birds', 'coming', 'coming-on'].includes(id));
+  const answers = ['us', 'whites', '50', 'monday', ...others.map(({ example }) => example)];
+  const { asked } = await interview(flock, ...answers);
+  expect(asked.at).toBeNull();
+  const ask = 'what needs doing today';
+  const { tokens } = await turn(flock, ask, asked.memory, { on: today, group: null, write: true });
+  expect(tokens.filter(({ t }) => t === 'step').length).toBeGreaterThan(3);
+  // A hundred keys a minute is the pace of two fingers.
+  const keys = [...answers, ask].reduce((sum, line) => sum + line.length + 1, 0);
+  expect(keys).toBeLessThan(300);
 });
 
 test('left off, it goes on where the ledger says it stopped', async () => {

@@ -79,9 +79,24 @@ describe('switching it on', () => {
     expect(await say(flock, ...on)).toEqual([
       'Written: Fetching of forecasts: yes.',
       'Only the coordinates 44.1 -73.2 leave this machine, to the National Weather Service of the United States (api.weather.gov; open data, free for any use), and to Open-Meteo (api.open-meteo.com; free for non-commercial use, under CC BY 4.0) only where that has no forecast for the place.',
+      'Is that outside the United States? Then say so first, as "our country is Canada": only the second is asked then.',
       'Say "get the forecast" to fetch it; "forecast off" ends it.',
     ]);
     expect(wanted).toEqual([]);
+  });
+
+  test('with the country told, its service is asked, or is left out', async () => {
+    const { flock, wanted } = flockWith(came());
+    expect(await say(flock, 'our country is Canada', 'our place is at 43.7 -79.4', 'forecast on')).toEqual([
+      'Written: Fetching of forecasts: yes.',
+      'Only the coordinates 43.7 -79.4 leave this machine, to Open-Meteo (api.open-meteo.com; free for non-commercial use, under CC BY 4.0).',
+      'Say "get the forecast" to fetch it; "forecast off" ends it.',
+    ]);
+    await say(flock, 'get the forecast');
+    const [, ...home] = await say(flock, 'our country is the USA', 'forecast on');
+    await say(flock, 'get the forecast');
+    expect(home.length).toBe(2);
+    expect(wanted.map(({ isInUs }) => isInUs)).toEqual([false, true]);
   });
 
   test('without a place it asks for one; a place without it says how to go on', async () => {

@@ -18,6 +18,7 @@ afterEach(() => server?.close());
 const vermont = { latitude: 44.1, longitude: -73.2 };
 const wanted: Wanted = {
   place: vermont,
+  isInUs: null,
   freshFor: 3 * 3_600_000,
   days: 1,
   nightBegins: 18,
@@ -95,6 +96,17 @@ test('a place without a forecast there is asked of the service for the world', a
     isKept: false,
   });
   expect(server.asked.map((each) => each.split(' ')[0])).toEqual(['api.weather.gov', 'api.open-meteo.com']);
+});
+
+test('a place that is told to be elsewhere is never asked of the service of the United States', async () => {
+  server = await serve(json(worldFor(48)));
+  const { doors } = doorsOf(server);
+  const ontario = { latitude: 43.7, longitude: -79.4 };
+  const fetched = await fetchForecast({ ...wanted, place: ontario, isInUs: false }, doors, hasty);
+  expect([server.asked.map((each) => each.split(' ')[0]), 'forecast' in fetched]).toEqual([
+    ['api.open-meteo.com'],
+    true,
+  ]);
 });
 
 test.each<readonly [string, Answering, string]>([

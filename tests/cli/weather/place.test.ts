@@ -28,11 +28,15 @@ test('a place reads back as it was written', () => {
 });
 
 test.each([
-  ['Vermont', '44.1 -73.2', ['us', 'world']],
-  ['Hawaii', '19.7 -155.1', ['us', 'world']],
-  ['the Netherlands', '52.1 5.3', ['world']],
-  ['New Zealand', '-41 175', ['world']],
-])('%s', (_, words, ids) => {
+  ['Vermont', '44.1 -73.2', null, ['us', 'world']],
+  ['Vermont, country told', '44.1 -73.2', true, ['us', 'world']],
+  ['Hawaii', '19.7 -155.1', null, ['us', 'world']],
+  ['Ontario, country not told', '43.7 -79.4', null, ['us', 'world']],
+  ['Ontario, country told', '43.7 -79.4', false, ['world']],
+  ['the Netherlands', '52.1 5.3', null, ['world']],
+  ['the Netherlands, country mistaken', '52.1 5.3', true, ['world']],
+  ['New Zealand', '-41 175', false, ['world']],
+])('%s', (_, words, isInUs, ids) => {
   const place = readPlace(words);
-  expect(place && sourcesFor(place).map(({ id }) => id)).toEqual(ids);
+  expect(place && sourcesFor(place, isInUs).map(({ id }) => id)).toEqual(ids);
 });

@@ -40,6 +40,7 @@ const explain = async (
   of: Difference,
   worth: (undone: readonly Cause[]) => readonly [Value, string?],
   suspects: readonly Cause[] = all,
+  known: readonly (readonly Cause[])[] = [],
 ) => {
   const tried: string[] = [];
   const name = (cause: Cause): string => (cause.kind === 'entry' ? String(cause.line) : cause.kind);
@@ -51,6 +52,7 @@ const explain = async (
       tried.push(undone.map(name).join('+'));
       return pointsWith(of, ...worth(undone));
     },
+    known,
   );
   return {
     causes: causes.map(name),
@@ -64,7 +66,11 @@ const has = (undone: readonly Cause[], ...causes: readonly Cause[]): boolean =>
 
 test('one cause alone', async () => {
   const found = await explain(difference('yes', 'no'), (undone) => [has(undone, eight) ? 'yes' : 'no']);
-  expect(found).toEqual({ causes: ['8'], effects: [['8', 'yes', true]], tried: ['9', '8', '7', 'days'] });
+  expect(found).toEqual({
+    causes: ['8'],
+    effects: [['8', 'yes', true]],
+    tried: ['9+8+7', '9', '8', '7', 'days'],
+  });
 });
 
 test('of several that would do alone, the first; the others are told as well', async () => {
@@ -119,11 +125,36 @@ test('amounts: what each cause moves by itself, the one that comes nearest to th
 
 test('nothing that can be replayed brings it back', async () => {
   const found = await explain(difference('yes', 'no'), () => ['no']);
-  expect(found).toEqual({ causes: [], effects: [], tried: ['9', '8', '7', 'days', '9+8+7+days'] });
+  expect(found).toEqual({ causes: [], effects: [], tried: ['9+8+7', 'days', '9+8+7+days'] });
 });
 
 test('a day found by looking ahead is not tried with every entry', async () => {
   const ahead: Difference = { ...difference('yes', 'no'), what: 'result', id: 'first-day', fact: 'when' };
   const found = await explain(ahead, (undone) => [has(undone, eight) ? 'yes' : 'no']);
   expect([found.causes, found.tried[0]]).toEqual([['8'], 'days']);
+});
+
+test('entries that together make nothing of it are not tried one by one', async () => {
+  const found = await explain(difference(10, 15), (undone) => [has(undone, days) ? 10 : 15]);
+  expect(found).toEqual({ causes: ['days'], effects: [['days', 10, true]], tried: ['9+8+7', 'days'] });
+});
+
+test('where entries only move it and the day alone brings it back, none of them is tried one by one', async () => {
+  const found = await explain(difference(10, 15), (undone) => [
+    has(undone, days) ? 10 : has(undone, eight) ? 14 : 15,
+  ]);
+  const tried = ['9+8+7', 'days', 'days'];
+  expect(found).toEqual({ causes: ['days'], effects: [['days', 10, true]], tried });
+});
+
+test('what moved another difference is looked at first, and left out as far as it is not needed', async () => {
+  const ahead: Difference = { ...difference('yes', 'no'), what: 'result', id: 'first-day', fact: 'when' };
+  const found = await explain(ahead, (undone) => [has(undone, nine, seven) ? 'yes' : 'no'], all, [
+    [eight],
+    [nine, seven, days],
+  ]);
+  expect([found.causes, found.tried]).toEqual([
+    ['9', '7'],
+    ['days', '8', '9+7+days', '7+days', '9+days', '9+7'],
+  ]);
 });

@@ -1,6 +1,6 @@
 /** Two copies of a state file joined into one: copies count once and are reported, order is that of writing, seams are named. */
-import { expect, test } from 'vitest';
-import { checkLedger, foldTo, lineOf, type NewEntry } from '../../../engine/ledger/index.ts';
+import { describe, expect, test } from 'vitest';
+import { checkLedger, foldTo, lineOf, type NewEntry, printOf, settle } from '../../../engine/ledger/index.ts';
 import type { Problem } from '../../../engine/problem.ts';
 import {
   book,
@@ -101,4 +101,78 @@ test.each([
   expect(problemsOf(came, `${cut}${lineOf(lost(2, at('08:00')))}`)).toEqual([
     { code: 'not-json', line: 2, column: cut.length + 1, data: { seam: cut.length + 1 } },
   ]);
+});
+
+/** Two copies that grew apart, joined as a version control does that keeps the lines of both: first what one added, then the other. */
+const joined = (both: readonly Line[], one: readonly Line[], other: readonly Line[]): readonly Line[] => [
+  ...both,
+  ...one,
+  ...other,
+];
+
+describe('an undo or a correction whose line was moved by joining', () => {
+  const [nells, sams] = [lost(4, at('07:00')), lost(2, at('08:00'))];
+  const stamped = (entry: NewEntry, hour: string): NewEntry => ({ ...entry, written: at(hour) });
+  const taken = stamped(undoOf(2, sams), '08:05');
+  const righted = stamped(correctionOf(2, sams, { count: 3 }), '08:05');
+
+  test.each([
+    ['an undo', taken, [4]],
+    ['a correction', righted, [4, 3]],
+  ])('%s finds it by its fingerprint, whichever copy came first', (_, revision, losses) => {
+    const [first, last] = [
+      joined([came], [nells], [sams, revision]),
+      joined([came], [sams, revision], [nells]),
+    ];
+    expect([lossesOf(...first), lossesOf(...last)]).toEqual([losses, losses]);
+    expect(problemsOf(...first)).toEqual([]);
+  });
+
+  test('an undo of an undo finds that', () => {
+    const again = stamped(undoOf(3, taken), '08:10');
+    expect(lossesOf(...joined([came], [nells], [sams, taken, again]))).toEqual([4, 2]);
+  });
+
+  test('what it says of the moved line is where that stands now', () => {
+    const { believed } = settle(ledgerOf(...joined([came], [nells], [sams, taken])), all, book);
+    expect(believed.at(-1)?.fields.line).toBe(3);
+  });
+
+  test('of lines that stand there as copies, the one that counts is meant', () => {
+    expect(lossesOf(...joined([came, nells], [sams], [sams, taken]))).toEqual([4]);
+  });
+
+  test('of lines without a writing time none is guessed, and check says so', () => {
+    const byHand = '{"kind":"loss","on":"2026-05-02","group":"whites","count":2}';
+    const unclear = joined([came], [nells, byHand], [byHand, undoOf(2, byHand)]);
+    expect(lossesOf(...unclear)).toEqual([4, 2, 2]);
+    const print = printOf(byHand);
+    expect(problemsOf(...unclear).filter(({ code }) => code === 'undo-target')).toEqual([
+      {
+        code: 'undo-target',
+        line: 5,
+        column: lineOf(undoOf(2, byHand)).indexOf(`"${print}"`) + 1,
+        data: { field: 'print', cause: 'several', found: print },
+      },
+    ]);
+  });
+
+  test('a line further down is never meant', () => {
+    expect(lossesOf(came, taken, sams)).toEqual([2]);
+    expect(problemsOf(came, taken, sams).map(({ code, data }) => [code, data.cause])).toContainEqual([
+      'undo-target',
+      'later',
+    ]);
+  });
+
+  test('of two corrections the one written later counts, whichever copy came first', () => {
+    const [early, late] = [
+      stamped(correctionOf(2, sams, { count: 3 }), '09:00'),
+      stamped(correctionOf(2, sams, { count: 5 }), '10:00'),
+    ];
+    expect([
+      lossesOf(...joined([came, sams], [early], [late])),
+      lossesOf(...joined([came, sams], [late], [early])),
+    ]).toEqual([[5], [5]]);
+  });
 });

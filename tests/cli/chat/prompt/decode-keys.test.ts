@@ -72,11 +72,26 @@ describe('chunks', () => {
   });
 
   test('Esc alone is a key of its own, not the beginning of the next', () => {
-    expect(decode('\x1b', 'b')).toEqual([insert('b')]);
+    expect(decode('\x1b', 'b')).toEqual([{ t: 'let-be' }, insert('b')]);
   });
 
-  test('Tab alone does nothing; between words it is a space', () => {
-    expect([decode('\t'), decode('a\tb')]).toEqual([[], [insert('a b')]]);
+  test('Tab at the end of what is typed is the key; between words it is a space, as in a paste', () => {
+    const tab = { t: 'complete', to: 'next' };
+    expect([
+      decode('\t'),
+      decode('a\t'),
+      decode('a\tb'),
+      decode('a\t\r'),
+      decode('\x1b[200~a\t\x1b[201~'),
+      decode('\x1b[200~a\t', '\x1b[201~'),
+    ]).toEqual([
+      [tab],
+      [insert('a'), tab],
+      [insert('a b')],
+      [insert('a'), tab, { t: 'submit' }],
+      [insert('a ')],
+      [insert('a ')],
+    ]);
   });
 });
 
@@ -98,7 +113,7 @@ describe('bracketed paste', () => {
   });
 
   test.each([
-    ['Esc', '\x1b', []],
+    ['Esc', '\x1b', [{ t: 'let-be' }]],
     ['Ctrl-C', '\x03', [{ t: 'interrupt' }]],
   ])('%s frees the keys when the end mark was lost', (_key, chunk, acts) => {
     expect(decode('\x1b[200~lost', chunk, '\r')).toEqual([insert('lost'), ...acts, { t: 'submit' }]);
@@ -114,7 +129,6 @@ test.each([
   ['a device report', '\x1bP>|name 1.0\x1b\\'],
   ['Ctrl-F1', '\x1b[1;5P'],
   ['F1 on a console', '\x1b[[A'],
-  ['Shift-Tab', '\x1b[Z'],
   ['Alt-x', '\x1bx'],
   ['Ctrl-Space', '\x00'],
 ])('%s is dropped', (_name, chunk) => {

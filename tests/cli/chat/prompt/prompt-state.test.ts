@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Act, type Editor, openEditor, takeAct } from '../../../../cli/chat/prompt/prompt-state.ts';
+import { type Editor, openEditor } from '../../../../cli/chat/prompt/line-edits.ts';
+import { type Act, takeAct } from '../../../../cli/chat/prompt/prompt-state.ts';
 
 const insert = (text: string): Act => ({ t: 'insert', text });
 const withActs = (editor: Editor, ...acts: readonly Act[]): Editor =>
@@ -110,9 +111,9 @@ describe('sending', () => {
     ]);
   });
 
-  test('sends nothing from a blank line', () => {
+  test('sends no words from a blank line', () => {
     const sent = takeAct(withActs(openEditor([]), insert('  ')), { t: 'submit' });
-    expect(sent).toEqual({ editor: openEditor([]), submitted: null, leaves: false });
+    expect(sent).toEqual({ editor: openEditor([]), submitted: '', leaves: false });
   });
 });
 
@@ -136,11 +137,13 @@ test('whatever is typed, the cursor stays in a line of clean whole characters', 
     fc.record({ t: fc.constant('move'), to }),
     fc.record({ t: fc.constant('delete'), to }),
     fc.record({ t: fc.constant('recall'), to: fc.constantFrom('older', 'newer') }),
-    fc.record({ t: fc.constantFrom('submit', 'interrupt', 'finish') }),
+    fc.record({ t: fc.constant('complete'), to: fc.constantFrom('next', 'before') }),
+    fc.record({ t: fc.constantFrom('submit', 'interrupt', 'finish', 'search', 'let-be') }),
   );
   fc.assert(
-    fc.property(fc.array(act, { maxLength: 30 }), fc.array(fc.string(), { maxLength: 3 }), (acts, past) => {
-      const editor = withActs(openEditor(past), ...acts);
+    fc.property(fc.array(act, { maxLength: 15 }), fc.array(fc.string(), { maxLength: 3 }), (acts, past) => {
+      const ways = (): readonly string[] => past;
+      const editor = acts.reduce((each, next) => takeAct(each, next, ways).editor, openEditor(past));
       expect(editor.at).toBeGreaterThanOrEqual(0);
       expect(editor.at).toBeLessThanOrEqual(editor.line.length);
       expect(editor.line.join('')).not.toMatch(/[\p{Cc}\p{Bidi_Control}\p{Surrogate}]/u);

@@ -12,16 +12,22 @@ test.each([
   ['the middle of a long line', line, 10, { text: '…efghijkl…', column: 7 }],
   ['wide characters by their columns', [...'水水水水水水'], 6, { text: '…水水水水', column: 9 }],
 ])('shows %s', (_name, graphemes, at, expected) => {
-  expect(windowOf(graphemes, at, 10)).toEqual(expected);
+  expect(windowOf(graphemes, at, 10, '…')).toEqual(expected);
 });
 
 test('never takes more than the row, and always shows the cursor', () => {
   const grapheme = fc.constantFrom('a', ' ', '水', '👩‍🌾', 'e\u0301');
   fc.assert(
-    fc.property(fc.array(grapheme), fc.nat(), fc.integer({ min: 12, max: 40 }), (graphemes, nth, width) => {
-      const { text, column } = windowOf(graphemes, nth % (graphemes.length + 1), width);
-      expect(stringWidth(text)).toBeLessThanOrEqual(width);
-      expect(column).toBeLessThan(width);
-    }),
+    fc.property(
+      fc.array(grapheme),
+      fc.nat(),
+      fc.integer({ min: 12, max: 40 }),
+      fc.constantFrom('…', '...'),
+      (graphemes, nth, width, cut) => {
+        const { text, column } = windowOf(graphemes, nth % (graphemes.length + 1), width, cut);
+        expect(stringWidth(text)).toBeLessThanOrEqual(width);
+        expect(column).toBeLessThan(width);
+      },
+    ),
   );
 });

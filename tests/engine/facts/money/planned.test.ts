@@ -34,6 +34,15 @@ describe('the cost of birds that are planned', () => {
     expect([value('planned-cost'), value('planned-per-bird')]).toEqual([192, 10.67]);
   });
 
+  test('counts the fee that is set for processing each of them', async () => {
+    const fee: Line = { kind: 'setting', on, what: 'processing-fee', value: '4.50' };
+    const { value } = await planOf(feedPrice, fee);
+    // 26 birds at 4.50 are 117.00 beside the 198.00 of feed.
+    expect([value('planned-fees'), value('planned-cost'), value('planned-per-bird')]).toEqual([
+      117, 315, 12.12,
+    ]);
+  });
+
   test('asks for the price of feed, and for nothing else', async () => {
     const answer = await ask(flockOf(), 'cost', on, { supposing: [wanted] });
     expect([answer.parts[0]?.rule, answer.parts[0]?.unknown.map(({ fact }) => fact)]).toEqual([
@@ -53,5 +62,42 @@ describe('the cost of birds that are planned', () => {
       hatched: '2026-02-13',
     });
     expect(rule).not.toBe('cost/planned');
+  });
+});
+
+describe('a price asked about before any birds have come', () => {
+  const chicks: Line = { kind: 'buy', on, what: 'chicks', count: 31, price: '96.00' };
+  const asked = async (price: number, ...lines: readonly Line[]) => {
+    const named = { what: { fact: 'asked-a-bird' }, value: price, adds: false } as const;
+    const answer = await ask(flockOf(...lines), 'fair-price', on, { supposing: [wanted, named] });
+    const [part] = answer.parts;
+    const value = (fact: string) => answer.workings.find((step) => step.fact === fact)?.value;
+    return { told: [part?.verdict, part?.rule, part?.unknown.map(({ fact }) => fact)], value };
+  };
+
+  test('is held against feed, chicks and fees of the birds that are planned', async () => {
+    // 31 chicks less 9.5 % leave 28 whole birds: 198.00 of feed and 96.00 of chicks are 10.50 each.
+    const { told, value } = await asked(15, feedPrice, chicks);
+    expect(told).toEqual(['yes', 'fair-price/planned-covers', []]);
+    expect([value('planned-per-bird'), value('planned-margin')]).toEqual([10.5, 4.5]);
+  });
+
+  test('is too little where it does not even pay the feed', async () => {
+    const { told, value } = await asked(3, feedPrice);
+    expect(told).toEqual(['no', 'fair-price/planned-short', []]);
+    expect(value('planned-short')).toBe(4.62);
+  });
+
+  test('asks for what has no price yet, and for nothing else', async () => {
+    expect((await asked(15)).told).toEqual([
+      'cannot-say',
+      'fair-price/planned-open',
+      ['bag-price', 'planned-chicks-paid'],
+    ]);
+    expect((await asked(15, feedPrice)).told).toEqual([
+      'cannot-say',
+      'fair-price/planned-open',
+      ['planned-chicks-paid'],
+    ]);
   });
 });

@@ -1,0 +1,59 @@
+/** Bundles the program into one script, and what starts it into another. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { type BuildOptions, build, type Metafile } from 'esbuild';
+import { leaveOut, loadAtOnce } from './plugins.ts';
+
+const bundled = {
+  bundle: true,
+  format: 'cjs',
+  platform: 'node',
+  target: 'node20',
+  minify: true,
+  legalComments: 'none',
+  jsx: 'automatic',
+  metafile: true,
+  logLevel: 'warning',
+  // A script that is compiled ahead loads no modules of its own; every import is in the bundle or one of Node's.
+  // Templates become plain strings, in which alone every letter beyond ASCII can be escaped.
+  supported: { 'dynamic-import': false, 'template-literal': false },
+  define: {
+    'process.env.NODE_ENV': '"production"',
+    'process.env.DEV': '"false"',
+    'import.meta.dirname': '__dirname',
+    'import.meta.url': '""',
+  },
+} satisfies BuildOptions;
+
+/**
+ * Escapes what the bundler leaves beyond ASCII, which is in patterns alone: there, as in strings, an escape means the letter.
+ * A script of ASCII letters is read, and kept, at one byte a letter.
+ */
+const escapeLetters = (path: string): void => {
+  const text = readFileSync(path, 'utf8');
+  const escaped = text.replace(
+    /[^\0-\x7f]/g,
+    (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  );
+  writeFileSync(path, escaped);
+};
+
+/** Writes `penside.cjs`, which starts `program.js`, and tells what went into the program. */
+export const bundleInto = async (root: string, out: string): Promise<Metafile> => {
+  const { metafile } = await build({
+    ...bundled,
+    absWorkingDir: root,
+    entryPoints: { program: 'cli/main.ts' },
+    outdir: out,
+    plugins: [leaveOut(['react-devtools-core', 'jsonpath-plus', '\\.\\./locales/index\\.js']), loadAtOnce],
+  });
+  escapeLetters(`${out}/program.js`);
+  await build({
+    ...bundled,
+    absWorkingDir: root,
+    entryPoints: { penside: 'cli/launch.ts' },
+    outdir: out,
+    outExtension: { '.js': '.cjs' },
+  });
+  writeFileSync(`${out}/metafile.json`, JSON.stringify(metafile));
+  return metafile;
+};
