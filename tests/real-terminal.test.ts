@@ -49,7 +49,7 @@ afterEach(() => {
 });
 
 test('opens on the demo, answers, explains, and leaves on Ctrl-D', async () => {
-  const opened = await shows('say: ');
+  const opened = await shows('say:');
   expect(stripVTControlCharacters(seen)).toContain('This is the demo flock. To start your own: penside new');
   chat.stdin?.write('how many birds do I have\r');
   const answered = await shows('Together 73 birds alive', opened);

@@ -22,6 +22,8 @@ export interface Heard {
     readonly unit: string | null;
   }[];
   readonly assumed: readonly string[];
+  /** What of a record was not taken in, in the keeper's words; there only where something was left. */
+  readonly leftOut?: readonly string[];
 }
 
 /** The one shape of `--json`; every key is always there. */

@@ -15,10 +15,16 @@ export const sayAssumed = (speech: Speech, assumed: Assumed): string => {
     : `for the ${assumed.group}, ${words}`;
 };
 
+/** The same taken for the same birds on two days of one answer is told once, as it was first. */
+const eachOnce = (assumed: readonly Assumed[]): readonly Assumed[] =>
+  assumed.filter(
+    ({ id, group }, at) => assumed.findIndex((other) => other.id === id && other.group === group) === at,
+  );
+
 /** All of them in one line, the same assumption for several groups said once; null when nothing was assumed. */
 export const sayAllAssumed = (speech: Speech, assumed: readonly Assumed[]): string | null => {
   const groups = new Map<string, string[]>();
-  for (const each of assumed) {
+  for (const each of eachOnce(assumed)) {
     const words = wordsOf(speech, each);
     const named = each.group === null || words.includes(each.group) ? [] : [each.group];
     groups.set(words, [...(groups.get(words) ?? []), ...named]);

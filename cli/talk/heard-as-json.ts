@@ -21,4 +21,5 @@ export const heardAsJson = (reading: Reading, until: string | null = reading.unt
   slots: { ...reading.slots, ...(reading.entries.length === 1 ? reading.entries[0]?.fields : {}) },
   supposing: reading.supposing.map(({ what, value, unit }) => ({ what, value, unit })),
   assumed: reading.assumed,
+  ...(reading.leftOut === undefined ? {} : { leftOut: reading.leftOut }),
 });

@@ -12,7 +12,12 @@ const withoutTold = ({ told: _told, ...asked }: Heard): Heard => asked;
 export const supposeTold = (heard: Heard): Heard => {
   const said = heard.told?.words;
   const told = said === undefined ? [] : [{ what: said, value: said, unit: null, adds: false }];
-  const readings = heard.readings.map((each) => ({ ...each, supposing: [...told, ...each.supposing] }));
+  const leftOut = heard.told?.reading.leftOut;
+  const readings = heard.readings.map((each) => ({
+    ...each,
+    ...(leftOut === undefined ? {} : { leftOut }),
+    supposing: [...told, ...each.supposing],
+  }));
   return { ...withoutTold(heard), readings };
 };
 
@@ -32,5 +37,8 @@ export const tellThenAsk = async (
     return { ...written, tokens: [...written.tokens, again] };
   }
   const answered = await ask(asked, written.memory);
-  return { ...answered, tokens: [...written.tokens, ...answered.tokens], record: written.record };
+  const { leftOut } = reading;
+  const json =
+    leftOut === undefined ? answered.json : { ...answered.json, heard: { ...answered.json.heard, leftOut } };
+  return { ...answered, json, tokens: [...written.tokens, ...answered.tokens], record: written.record };
 };

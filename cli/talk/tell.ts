@@ -1,6 +1,7 @@
 /** Records told in plain words → read back, completed one question at a time, then written. */
 import { type Appended, freeName } from '../../engine/index.ts';
 import { emptyJson, type JsonAnswer } from '../say/as-json.ts';
+import { sayLeftOut } from '../say/left-out.ts';
 import { sayCells } from '../say/own-record.ts';
 import { capital } from '../say/phrase.ts';
 import { sayProblem } from '../say/problem.ts';
@@ -26,6 +27,9 @@ const readBack = (speech: Speech, drafts: readonly Draft[]): string =>
 
 const assumedOf = (reading: Reading): Token[] =>
   reading.assumed.map((text) => ({ t: 'detail', text: `Taken for granted: ${text}.` }));
+
+const leftOutOf = ({ leftOut = [] }: Reading): { readonly t: 'caution'; readonly text: string }[] =>
+  leftOut.length === 0 ? [] : [{ t: 'caution', text: sayLeftOut(leftOut) }];
 
 const jsonFor = (words: string, reading: Reading, more: Partial<JsonAnswer>): JsonAnswer => ({
   ...emptyJson(words, heardAsJson(reading)),
@@ -60,6 +64,7 @@ const askBack = (
         t: 'detail',
         text: said === '' ? 'Nothing is written yet.' : `Nothing is written yet; this waits: ${said}`,
       },
+      ...leftOutOf(reading),
     ],
     json: jsonFor(words, reading, {
       verdict: 'cannot-say',
@@ -123,6 +128,7 @@ const accepted = (
     tokens: [
       { t: 'claim', text: `Written: ${says}` },
       ...assumedOf(reading),
+      ...leftOutOf(reading),
       ...doubts.map(
         (problem): Token => ({
           t: 'caution',
@@ -135,7 +141,7 @@ const accepted = (
       recorded: written.lines.map((line): object => JSON.parse(line)),
       says,
       asks: null,
-      problems: problemLines(written),
+      problems: [...problemLines(written), ...leftOutOf(reading).map(({ text }) => text)],
     },
     exit: exits.answered,
     memory: settled(memory, heard),
@@ -172,6 +178,7 @@ const readOnly = (
         t: 'detail',
         text: 'Nothing is written, as this is the demo. To start your own flock file: penside new',
       },
+      ...leftOutOf(reading),
     ],
     json: jsonFor(words, reading, { verdict: 'recorded', headline: says }),
     record: { recorded: null, says, asks: null, problems: [] },
@@ -201,6 +208,7 @@ export const tellReading = async (
       tokens: [
         { t: 'claim', text: `I heard: ${says}` },
         ...assumedOf(reading),
+        ...leftOutOf(reading),
         { t: 'detail', text: 'Nothing is written by asking. To write it, use: penside tell' },
       ],
       json: jsonFor(words, reading, { verdict: 'recorded', headline: says }),

@@ -2,6 +2,7 @@
 import type { Day } from '../../engine/day.ts';
 import { emptyJson } from '../say/as-json.ts';
 import { offerOf } from '../say/help.ts';
+import { sayLeftOut } from '../say/left-out.ts';
 import type { Token } from '../say/tokens.ts';
 import { readAsOwn } from '../understand/read-as.ts';
 import type { Heard, Reading } from '../understand/types.ts';
@@ -116,6 +117,10 @@ const carryOut = async (
   return reply;
 };
 
+/** What was told beside a question and not taken in; a record says so itself. */
+const leftBeside = ({ topic, leftOut }: Reading): readonly Token[] =>
+  leftOut === undefined || topic.startsWith('tell:') ? [] : [{ t: 'caution', text: sayLeftOut(leftOut) }];
+
 const within = (reading: Reading, group: string | null): Reading =>
   group === null || reading.groups.length > 0 ? reading : { ...reading, groups: [group] };
 
@@ -132,7 +137,7 @@ const answerHeard = async (
   if (!heard.sure) return askWhich(flock, words, heard, memory);
   const taken = { ...heard, readings: [first, ...heard.readings.filter((each) => each !== first)] };
   const reply = await carryOut(flock, words, taken, within(first, manner.group), memory, manner);
-  return { ...reply, tokens: [...reply.tokens, ...sayHazard(flock, heard)] };
+  return { ...reply, tokens: [...reply.tokens, ...leftBeside(first), ...sayHazard(flock, heard)] };
 };
 
 /** Answers one line. `memory` is what the conversation has left so far; the reply brings the next. */

@@ -8,7 +8,7 @@ import type { Match, Ranking } from './match.ts';
  * away where that it lies outside is likely enough, by itself and `beside` the best: what is turned away still offers
  * the nearest. Nothing is offered that is hardly likely.
  */
-const bounds = { lead: 0.37, away: 0.12, beside: 0.22, choice: 0.02, choices: 3, hazard: 0.1 };
+const bounds = { lead: 0.43, away: 0.1, beside: 0.22, choice: 0.02, choices: 3, hazard: 0.1 };
 
 export interface Decision {
   readonly taken: readonly Match[];
@@ -24,7 +24,8 @@ export const decide = ({ matches, outside, hazard }: Ranking): Decision => {
   const danger = hazard !== null && hazard.chance >= bounds.hazard ? hazard.id : undefined;
   const [best, next] = matches;
   const likely = matches.filter((match) => match.score >= bounds.choice).slice(0, bounds.choices);
-  if (best === undefined || (outside > best.score * bounds.beside && outside >= bounds.away))
+  const sure = best !== undefined && best.score - Math.max(next?.score ?? 0, outside) >= bounds.lead;
+  if (best === undefined || (!sure && outside > best.score * bounds.beside && outside >= bounds.away))
     return { taken: [], sure: false, nearest: likely, hazard: danger };
-  return { taken: likely, sure: best.score - (next?.score ?? 0) >= bounds.lead, nearest: [], hazard: danger };
+  return { taken: likely, sure, nearest: [], hazard: danger };
 };

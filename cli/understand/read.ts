@@ -1,7 +1,6 @@
-/** A match made into a reading: groups, days, slots, suppositions, and drafts for what is told. */
+/** A match made into the reading of a question: groups, days, slots and suppositions. */
 import { addDays } from '../../engine/day.ts';
 import { type Line, wordsUnder } from './find/all.ts';
-import { findClauses } from './find/clauses.ts';
 import { type FoundSupposing, findSupposing } from './find/supposing.ts';
 import type { Match } from './match.ts';
 import { mentionsIn } from './mentions.ts';
@@ -11,16 +10,17 @@ import { readSlots } from './slots.ts';
 import { slotsOfWhyNot, slotsTaken } from './slots-taken.ts';
 import { type GroupSpan, spansOf } from './spans.ts';
 import { supposedAlone, takenInstead } from './supposed-slots.ts';
-import { type ToldDraft, tell } from './tell.ts';
 import type { About, Reading } from './types.ts';
 
 const mostEvidence = 6;
 
-const groupsIn = (line: Line): readonly string[] => [
+/** The groups a line names, each once. */
+export const groupsIn = (line: Line): readonly string[] => [
   ...new Set(spansOf(line.spans, 'group').flatMap((span) => span.names)),
 ];
 
-const base = (match: Match): Pick<Reading, 'topic' | 'evidence' | 'score'> => ({
+/** What a reading has of the match that it is made of. */
+export const base = (match: Match): Pick<Reading, 'topic' | 'evidence' | 'score'> => ({
   topic: match.topic.id,
   evidence: match.evidence.slice(0, mostEvidence),
   score: match.score,
@@ -139,40 +139,6 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
       ...days.assumed,
       ...unknown.map((span) => `no ${wordsUnder(words, line.tokens, span.from, span.to)} are on record`),
     ],
-  };
-};
-
-/** What a line supposes that does nothing else: `what if we put the whites out today` tells nothing. */
-const supposedOnly = (words: string, { tokens }: Line): Reading['supposing'] => {
-  const [first] = findClauses(tokens);
-  const leading = first === undefined ? [] : tokens.slice(0, first.from);
-  const isLed = leading.every((token) => token.isMark || ['and', 'but', 'ok', 'so'].includes(token.word));
-  if (first === undefined || !isLed) return [];
-  const said = wordsUnder(words, tokens, first.begin, tokens.length);
-  return [{ what: said, value: said, unit: null, adds: false }];
-};
-
-/** A record, of one draft or of several told in one breath. */
-export const readRecord = (
-  match: Match,
-  words: string,
-  line: Line,
-  about: About,
-  several: readonly ToldDraft[] | null,
-): Reading => {
-  const one = several === null ? tell(match.topic.id.slice('tell:'.length), words, line, about, null) : null;
-  const drafts = several ?? (one === null ? [] : [one]);
-  return {
-    ...base(match),
-    groups: groupsIn(line),
-    on: drafts[0]?.draft.on ?? null,
-    until: null,
-    days: null,
-    slots: readSlots(words, line, 'tell'),
-    mentions: mentionsIn(line),
-    supposing: supposedOnly(words, line),
-    entries: drafts.flatMap((each) => [each.draft, ...each.also]),
-    assumed: [...new Set(drafts.flatMap((each) => each.assumed))],
   };
 };
 

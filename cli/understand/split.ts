@@ -133,23 +133,48 @@ const goesOn = (last: Piece | undefined, kind: string, next: Clause, read: ReadC
   return !hasOwn && !(namesDay(before) && namesDay(next.line));
 };
 
-/** Joins what cannot stand by itself to the piece before. */
+/** Whether a clause is about one bird, or about another group than the piece before: what it shows is not what died there. */
+const isOfAnother = (last: Piece, next: Clause, read: ReadClause): boolean => {
+  const [named, before] = [groupsIn(next.line), groupsIn(read(last.text).line)];
+  const isOne = spansOf(next.line.spans, 'group').some(({ one }) => one);
+  return named.length > 0 && (isOne || before.length > 0) && !named.some((name) => before.includes(name));
+};
+
+/** `bedding for 18` behind something else bought for its own price. */
+const isOneMoreBought = (last: Piece, next: Clause, read: ReadClause, about: About): boolean => {
+  if (last.kind !== 'buy') return false;
+  const before = tell('buy', last.text, read(last.text).line, about, null)?.draft.fields;
+  const bought = tell('buy', next.words, next.line, about, null)?.draft.fields;
+  return [before, bought].every((fields) => fields?.what !== undefined && fields.price !== undefined);
+};
+
+const saysValue = ({ spans }: Line): boolean =>
+  spans.some(({ kind }) => ['number', 'quantity', 'size', 'money'].includes(kind));
+
+/** Joins what cannot stand by itself to the piece before, and a word or two in front (`done`, `on sunday`) to the first one. */
 const gather = (texts: readonly string[], read: ReadClause, about: About): readonly Piece[] | null => {
   const pieces: Piece[] = [];
+  const leading: string[] = [];
   for (const text of texts) {
     const clause = read(text);
     const kind = ownKind(clause, about);
     const last = pieces.at(-1);
     const isPart =
-      partOf.some(([whole, each]) => whole === last?.kind && each === kind) ||
+      partOf.some(
+        ([whole, each]) =>
+          whole === last?.kind && each === kind && !(kind === 'sign' && isOfAnother(last, clause, read)),
+      ) ||
       (kind === 'weather' && last?.kind === 'weather' && isOneWeather(last, clause, read, about));
     const isNew = kind !== null && !isPart && !goesOn(last, kind, clause, read);
     if (last !== undefined && !isNew && isElliptic(clause) && groupsIn(read(last.text).line).length === 1) {
       pieces.push({ kind: last.kind, text });
-    } else if (isNew) pieces.push({ kind, text });
+    } else if (last !== undefined && isOneMoreBought(last, clause, read, about)) {
+      pieces.push({ kind: last.kind, text });
+    } else if (isNew) pieces.push({ kind, text: [...leading.splice(0), text].join(', ') });
     else if (last !== undefined)
       pieces[pieces.length - 1] = { kind: last.kind, text: `${last.text}, ${text}` };
-    else return null;
+    else if (saysValue(clause.line)) return null;
+    else leading.push(text);
   }
   return pieces;
 };
@@ -164,6 +189,14 @@ const shareCause = (drafts: readonly ToldDraft[]): readonly ToldDraft[] => {
   );
 };
 
+/** The groups carried on to a clause: those spoken of before, and for `1 of the others` those that are left. */
+const carriedTo = ({ tokens }: Line, groups: readonly string[], about: About): readonly string[] =>
+  tokens.some(({ word }) => word === 'others')
+    ? about.groups
+        .filter(({ name, place, alive }) => place !== 'gone' && alive > 0 && !groups.includes(name))
+        .map(({ name }) => name)
+    : groups;
+
 /** The drafts of a line that tells several things; null when it tells one. */
 export const splitTold = (
   texts: readonly string[],
@@ -177,7 +210,8 @@ export const splitTold = (
   let before = null as { groups: readonly string[]; on: Day } | null;
   for (const piece of pieces) {
     const clause = read(piece.text);
-    const told = tell(piece.kind, piece.text, clause.line, about, before);
+    const carried = before && { ...before, groups: carriedTo(clause.line, before.groups, about) };
+    const told = tell(piece.kind, piece.text, clause.line, about, carried);
     if (told === null) return null;
     const named = groupsIn(clause.line);
     const isNight = ['last night', 'overnight', 'tonight'].some((night) =>

@@ -23,6 +23,9 @@ const besides = /(?<=\?)\s+|\s+[-–—]+\s+/;
 /** A clause without a value asks when one question is likelier than this. */
 const plainlyAbout = 0.7;
 
+/** A clause behind a question tells something when its form is as plain as this. */
+const plainlyTold = -1.5;
+
 /** A clause by itself tells a setting when it is at least so likely to. */
 const likelyTold = 0.3;
 
@@ -75,6 +78,11 @@ const settingsOf = (
 const isPast = ({ spans }: Clause['line'], { today }: About): boolean =>
   spansOf(spans, 'day').every(({ plain, past }) => plain && past <= today);
 
+/** Weather to come, or of no day at all, belongs to the question: `low of 30 tonight, will they be all right`. */
+const isWeatherAskedOf = (drafts: readonly ToldDraft[], { line }: Clause): boolean =>
+  drafts.every(({ draft }) => draft.kind === 'weather') &&
+  (spansOf(line.spans, 'day').length === 0 || drafts.some(({ draft }) => draft.fields.forecast === true));
+
 /** Records of what has happened, each plain and lacking nothing; none where any of it is in doubt. */
 const happeningsOf = (
   texts: readonly string[],
@@ -88,7 +96,7 @@ const happeningsOf = (
   const single = kind === null ? null : tell(kind, told, one.line, about, null);
   const drafts = splitTold(texts, read, about) ?? (single === null ? [] : [single]);
   const isDoubtful = drafts.some(({ draft }) => draft.missing.length > 0 || draft.kind === 'note');
-  return isDoubtful ? [] : drafts;
+  return isDoubtful || isWeatherAskedOf(drafts, one) ? [] : drafts;
 };
 
 const isAskedByForm = ({ line }: Clause): boolean => weighForm(line) > 0;
@@ -137,6 +145,9 @@ export const findToldThenAsked = (
   const halves = { told: wordsOf(words, split.told), asked: wordsOf(words, split.asked) };
   const settings = settingsOf(split.told, read, about);
   if (settings !== null && settings.length > 0) return { ...halves, drafts: settings, isSettings: true };
+  // Behind a question, "and humidity of 20" is part of what is asked; "and I lost two" is told.
+  const isBehind = split.asked[0] === texts[0];
+  if (isBehind && weighForm(read(halves.told).line) > plainlyTold) return null;
   const drafts = happeningsOf(split.told, halves.told, read, about);
   return drafts.length === 0 ? null : { ...halves, drafts, isSettings: false };
 };

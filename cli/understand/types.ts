@@ -102,6 +102,8 @@ export interface Reading {
   readonly entries: readonly Draft[];
   /** Short lines in plain words: what was taken for granted. */
   readonly assumed: readonly string[];
+  /** Clauses of a record, in the keeper's words, of which nothing was taken; absent where there are none. */
+  readonly leftOut?: readonly string[];
   readonly evidence: readonly Evidence[];
   readonly score: number;
 }

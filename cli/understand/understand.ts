@@ -12,8 +12,10 @@ import type { Lexicon } from './lexicon.ts';
 import { type Match, matchTopics } from './match.ts';
 import { mentionsIn } from './mentions.ts';
 import { rankWithBefore } from './rank.ts';
-import { readFollowUp, readQuestion, readRecord } from './read.ts';
+import { readFollowUp, readQuestion } from './read.ts';
+import { type Hearing, readRecord } from './read-record.ts';
 import { type Clause, cutClauses, splitTold } from './split.ts';
+import { sureOfRecord, wholeFirst } from './sure-of-record.ts';
 import type { ToldDraft } from './tell.ts';
 import { mostCharacters } from './tokens.ts';
 import { findToldThenAsked, type ToldThenAsked } from './told-then-asked.ts';
@@ -81,12 +83,22 @@ const leavesOut = (question: string, { drafts }: ToldThenAsked, about: About): b
     .some(({ fields }) => takes[String(fields.what)] === undefined);
 };
 
+/** What a question beside which something plainly happened leaves of that: all of it, where the answer supposes none of it. */
+const leftBeside = (asked: Reading, both: ToldThenAsked | null, about: About): Reading => {
+  const takes = about.book.questions[asked.topic]?.takes ?? {};
+  const isTaken =
+    asked.supposing.length > 0 || Object.keys(asked.slots).some((slot) => takes[slot] !== undefined);
+  // a sign that is seen is among what the question may suppose
+  const isSeen = both?.drafts.every(({ draft }) => draft.kind === 'sign') ?? true;
+  return both === null || both.isSettings || isTaken || isSeen ? asked : { ...asked, leftOut: [both.told] };
+};
+
 /** A line that tells how the place is and asks something: the question as heard by itself, with what is told beside it. */
 const hearBoth = (
   words: string,
   both: ToldThenAsked,
   whole: Decision,
-  find: (words: string) => Line,
+  hearing: Hearing,
   about: About,
   lexicon: Lexicon,
 ): Heard | null => {
@@ -112,7 +124,7 @@ const hearBoth = (
     if (isOther && whole.sure && told.length < 3) return null;
   } else if (!heard.sure || (isOther && whole.sure)) return null;
   const match = { topic, score: 1, evidence: [] };
-  const reading = readRecord(match, both.told, find(both.told), about, both.drafts);
+  const reading = readRecord(match, both.told, hearing.read(both.told).line, about, both.drafts, hearing);
   return { ...heard, readings, words, told: { words: both.told, reading } };
 };
 
@@ -142,34 +154,37 @@ export const understand = (words: string, known: About, lexicon: Lexicon): Heard
     const own = find(text);
     return { words: text, line: own, matches: fitToFlock(matchTopics(text, own, lexicon), about).matches };
   };
+  const split: Hearing['split'] = (text) => {
+    const own = find(text);
+    return splitTold(cutClauses(text, own.tokens, own.spans), readClause, about);
+  };
   const best = decision.taken[0]?.topic;
   const isTold = best?.family === 'tell';
   const both =
     family === 'ask' || isTold || !decision.sure
       ? findToldThenAsked(words, line.tokens, readClause, about)
       : null;
-  const heardBoth = both === null ? null : hearBoth(words, both, decision, find, about, lexicon);
+  const heardBoth =
+    both === null ? null : hearBoth(words, both, decision, { read: readClause, split }, about, lexicon);
   if (heardBoth !== null) return heardBoth;
   // A note keeps all that is said with it.
-  const several =
-    isTold && best?.id !== 'tell:note'
-      ? splitTold(cutClauses(words, line.tokens, line.spans), readClause, about)
-      : null;
+  const several = isTold && best?.id !== 'tell:note' ? split(words) : null;
   const last = about.before?.readings[0];
   const cut = words.length > mostCharacters ? [`only the first ${mostCharacters} characters were read`] : [];
   const read = (match: Match, at: number): Reading => {
     const own =
       match.topic.family === 'tell'
-        ? readRecord(match, words, line, about, at === 0 ? several : null)
+        ? readRecord(match, words, line, about, at === 0 ? several : null, { read: readClause, split })
         : match === follows && last !== undefined
           ? readFollowUp(match, words, line, about, last)
-          : readQuestion(match, words, line, about);
+          : leftBeside(readQuestion(match, words, line, about), both, about);
     return { ...own, assumed: [...own.assumed, ...cut] };
   };
+  const readings = wholeFirst(decision.taken.map(read));
   return {
     words,
-    readings: decision.taken.map(read),
-    sure: decision.sure || isPlainlySeveral(several),
+    readings,
+    sure: sureOfRecord(readings, line, decision.sure) || isPlainlySeveral(several),
     nearest: decision.nearest.map(read),
     hazard: decision.hazard,
   };

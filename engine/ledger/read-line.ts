@@ -66,13 +66,22 @@ const parsed = (raw: string): unknown => {
   }
 };
 
+/** Whether a record is written as the program itself writes it; what is nested too deep to be written again is not. */
+const isPlain = (record: unknown, raw: string): boolean => {
+  try {
+    return JSON.stringify(record) === raw;
+  } catch {
+    return false;
+  }
+};
+
 /**
  * The entry of a line that stands as the program itself writes it and has nothing wrong; null for any other, which is then
  * looked at letter by letter. What reads back as the very same text names no key twice.
  */
 const readPlain = (line: number, raw: string, book: Book): Entry | null => {
   const record = parsed(raw);
-  if (!isRecord(record) || JSON.stringify(record) !== raw) return null;
+  if (!isRecord(record) || !isPlain(record, raw)) return null;
   let located: Locate | undefined;
   const locate: Locate = (path, under) => {
     located ??= locateIn(line, raw);

@@ -40,22 +40,22 @@ const hold = (voice: string, levels: Levels): void => {
   expect(level.warned).toBeGreaterThanOrEqual(levels.warned);
 };
 
-// The levels are those reached, a little rounded; raise them when a voice is understood better.
+// The levels are those reached less a hundredth or two; raise them when a voice is understood better.
 test.each([
-  ['aside/baker', { right: 0.83, reached: 0.92, wrong: 0.03, away: 0.9, warned: 1 }],
-  ['aside/midwife', { right: 0.77, reached: 0.89, wrong: 0.07, away: 0.9, warned: 1 }],
-  ['aside/programmer', { right: 0.77, reached: 0.88, wrong: 0.06, away: 0.9, warned: 0.9 }],
-  ['aside/sawyer', { right: 0.77, reached: 0.89, wrong: 0.045, away: 0.9, warned: 0.9 }],
-  ['aside/electrician', { right: 0.84, reached: 0.92, wrong: 0.05, away: 0.93, warned: 1 }],
-  ['aside/ferrywoman', { right: 0.89, reached: 0.95, wrong: 0.02, away: 0.9, warned: 1 }],
-  ['aside/translator', { right: 0.83, reached: 0.92, wrong: 0.06, away: 0.9, warned: 1 }],
+  ['aside/baker', { right: 0.82, reached: 0.92, wrong: 0.05, away: 0.9, warned: 1 }],
+  ['aside/midwife', { right: 0.78, reached: 0.89, wrong: 0.07, away: 0.93, warned: 1 }],
+  ['aside/programmer', { right: 0.78, reached: 0.9, wrong: 0.05, away: 0.93, warned: 1 }],
+  ['aside/sawyer', { right: 0.74, reached: 0.9, wrong: 0.05, away: 0.93, warned: 0.9 }],
+  ['aside/electrician', { right: 0.84, reached: 0.93, wrong: 0.05, away: 0.93, warned: 1 }],
+  ['aside/ferrywoman', { right: 0.88, reached: 0.95, wrong: 0.03, away: 0.93, warned: 1 }],
+  ['aside/translator', { right: 0.81, reached: 0.92, wrong: 0.05, away: 0.9, warned: 1 }],
 ])('a voice set aside, of whose lines none was read: %s', (voice, levels) => hold(voice, levels));
 
 test.each([
-  ['smallholder', { right: 0.84, reached: 0.92, wrong: 0.04, away: 0.9, warned: 1 }],
-  ['newcomer', { right: 0.8, reached: 0.91, wrong: 0.04, away: 0.9, warned: 1 }],
-  ['nurse', { right: 0.88, reached: 0.97, wrong: 0.02, away: 0.9, warned: 1 }],
-  ['incomer', { right: 0.85, reached: 0.95, wrong: 0.03, away: 0.9, warned: 1 }],
-  ['foreman', { right: 0.85, reached: 0.92, wrong: 0.03, away: 0.7, warned: 1 }],
-  ['teenager', { right: 0.87, reached: 0.97, wrong: 0.02, away: 0.9, warned: 1 }],
+  ['smallholder', { right: 0.82, reached: 0.95, wrong: 0.03, away: 0.93, warned: 1 }],
+  ['newcomer', { right: 0.84, reached: 0.95, wrong: 0.04, away: 0.93, warned: 1 }],
+  ['nurse', { right: 0.9, reached: 0.99, wrong: 0.01, away: 0.93, warned: 1 }],
+  ['incomer', { right: 0.86, reached: 0.95, wrong: 0.03, away: 0.93, warned: 1 }],
+  ['foreman', { right: 0.88, reached: 0.92, wrong: 0.03, away: 0.72, warned: 1 }],
+  ['teenager', { right: 0.9, reached: 0.99, wrong: 0.01, away: 0.93, warned: 1 }],
 ])('a voice of an earlier make, too small to learn from: %s', (voice, levels) => hold(voice, levels));

@@ -49,8 +49,9 @@ const say = async (words: string) => {
   });
   const reply = await turn(flock, words, nothingYet, { on: '2026-05-14', group: null, write: true });
   return {
-    said: plain(reply.tokens, 80).join(' '),
+    said: plain(reply.tokens, 80).join(' ').replace(/\s+/g, ' '),
     written: readFileSync(path, 'utf8').slice(before.length),
+    reply,
   };
 };
 
@@ -67,4 +68,28 @@ test('what is taken for granted is said in the same breath as what was written',
   expect(JSON.parse(written)).toMatchObject({ kind: 'feed', group: 'whites', amount: '12 lb' });
   expect(said).toContain('Written: ');
   expect(said).toContain('Taken for granted: taking 12 as 12 lb.');
+});
+
+test('what no record took is said back, to people and to scripts', async () => {
+  const { said, reply } = await say('bought 4 bags of grower for 96, delivery 12');
+  const line = 'Not taken in: "delivery 12". Say it again by itself.';
+  expect(said).toMatch(/^Written: 4 bags of feed \(grower\) bought, 200 lb, \$96\.00 in all\. /);
+  expect(said).toContain(line);
+  expect(reply.json.heard.leftOut).toEqual(['delivery 12']);
+  expect(reply.record?.problems).toEqual([line]);
+});
+
+test('what was left is said beside the answer too, where the same breath asks', async () => {
+  const { said, reply } = await say('bought 4 bags of grower for 96, delivery 12, do the reds need grit?');
+  expect(said).toContain('Not taken in: "delivery 12". Say it again by itself.');
+  expect(said).toMatch(/^Written: 4 bags of feed \(grower\) bought/);
+  expect(reply.json.verdict).not.toBe('recorded');
+  expect(reply.json.heard.leftOut).toEqual(['delivery 12']);
+});
+
+test('what was told beside a question, and neither written nor supposed, is said back with the answer', async () => {
+  const { written, said, reply } = await say('I buy 4 bag grower, 78 euro all. for how many days is enough?');
+  expect(written).toBe('');
+  expect(said).toContain('Not taken in: "I buy 4 bag grower, 78 euro all". Say it again by itself.');
+  expect(reply.json.heard.leftOut).toEqual(['I buy 4 bag grower, 78 euro all']);
 });

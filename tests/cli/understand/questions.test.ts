@@ -84,7 +84,7 @@ test.each([
     [{ what: 'birds', fact: 'alive', value: -10, unit: null, adds: true }],
   ],
   [
-    'how many bags if feed goes to 30 a bag',
+    'how many bags do I buy if feed goes to 30 a bag',
     'feed-buy',
     [{ what: 'feed price', fact: 'bag-price', value: 30, unit: 'money', adds: false }],
   ],
@@ -144,7 +144,9 @@ test('a close call is asked back with choices', () => {
 
 test('the evidence names ideas and the words that carry them', () => {
   const evidence = hear('can the reds go out').readings[0]?.evidence ?? [];
-  expect(evidence[0]).toMatchObject({ idea: 'go-outside', words: 'go out' });
+  expect(evidence.slice(0, 3)).toContainEqual(
+    expect.objectContaining({ idea: 'go-outside', words: 'go out' }),
+  );
 });
 
 test.each([

@@ -21,7 +21,7 @@ describe('the air of a question', () => {
   test.each([
     ['is 97 F with 65 % humidity dangerous for the whites', { high: 97, humidity: 65, unit: 'F' }],
     ['are the whites all right in the pen at 35 C and humidity of 20', { high: 35, humidity: 20, unit: 'C' }],
-    ['low of 30 F tonight, will they be all right out there', { low: 30, unit: 'F' }],
+    ['with a low of 30 F tonight will they be all right out there', { low: 30, unit: 'F' }],
     [
       'a high of 95 F and a low of 70 F tomorrow, are the whites safe in the heat',
       { high: 95, low: 70, unit: 'F' },
