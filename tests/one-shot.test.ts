@@ -215,6 +215,11 @@ test.each(commands.map((command) => command.name))('%s --help names every option
   expect([run.exit, run.err, missing]).toEqual([0, '', []]);
 });
 
+test('--version is the version of the package', () => {
+  const { version } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
+  expect(penside(['--version'], { file, today })).toMatchObject({ out: `${version}\n`, err: '', exit: 0 });
+});
+
 test('a one-shot answer loads neither Ink, React, zod nor a YAML parser', () => {
   const meta: { inputs: Record<string, { imports: { path: string; kind: string }[] }> } = JSON.parse(
     readFileSync(new URL('../dist/metafile.json', import.meta.url), 'utf8'),

@@ -39,8 +39,11 @@ const escapeLetters = (path: string): void => {
 
 /** Writes `penside.cjs`, which starts `program.js`, and tells what went into the program. */
 export const bundleInto = async (root: string, out: string): Promise<Metafile> => {
+  const { version } = JSON.parse(readFileSync(`${root}/package.json`, 'utf8'));
   const { metafile } = await build({
     ...bundled,
+    // Where the program runs there is no package file beside it to say which version it is.
+    define: { ...bundled.define, 'process.env.npm_package_version': JSON.stringify(version) },
     absWorkingDir: root,
     entryPoints: { program: 'cli/main.ts' },
     outdir: out,
