@@ -51,7 +51,7 @@ export interface Surroundings {
 const two = (value: number): string => String(value).padStart(2, '0');
 
 /** A local date and time with its offset from UTC, as in RFC 3339. */
-export const localTime = (at: Date): string => {
+const localTime = (at: Date): string => {
   const offset = -at.getTimezoneOffset();
   const sign = offset < 0 ? '-' : '+';
   const hours = two(Math.floor(Math.abs(offset) / 60));

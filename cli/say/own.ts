@@ -25,7 +25,7 @@ export const sayOwnFigure = (
 };
 
 /** Own figures that went into an answer, each once. */
-export const ownFiguresIn = (answer: Answer): readonly FigureUse[] => {
+const ownFiguresIn = (answer: Answer): readonly FigureUse[] => {
   const used = [
     ...answer.parts.flatMap((part) => part.reasons.flatMap(({ figure }) => figure ?? [])),
     ...answer.workings.flatMap((step) => step.figures),
@@ -36,7 +36,7 @@ export const ownFiguresIn = (answer: Answer): readonly FigureUse[] => {
 };
 
 /** Own rules that speak in an answer: that decided, gave a reason, a task or something to mind. */
-export const ownRulesIn = ({ book }: Speech, answer: Answer): readonly string[] => {
+const ownRulesIn = ({ book }: Speech, answer: Answer): readonly string[] => {
   const speaking = answer.parts.flatMap((part) => [
     ...(part.rule === null ? [] : [part.rule]),
     ...part.reasons.map(({ rule }) => rule),

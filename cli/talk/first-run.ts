@@ -54,7 +54,7 @@ const stepAfter = (flock: Flock, from: number): FirstStep | null =>
   stepsOf(flock).find((step, place) => place > from && applies(flock, step)) ?? null;
 
 /** The step behind the last one that the ledger answers: what was skipped before that stays skipped. */
-export const nextStep = (flock: Flock): FirstStep | null =>
+const nextStep = (flock: Flock): FirstStep | null =>
   stepAfter(
     flock,
     stepsOf(flock).findLastIndex((step) => answerTo(flock, step) !== undefined),

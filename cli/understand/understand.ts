@@ -136,12 +136,8 @@ export const understand = (words: string, known: About, lexicon: Lexicon): Heard
   const line = find(words);
   const about = leaningOn(words, line, known);
   if (line.tokens.every((token) => token.isMark)) return nothing(words);
-  const { follows, ...ranking } = rankWithBefore(
-    fitToFlock(matchTopics(words, line, lexicon), about),
-    line,
-    about,
-    lexicon,
-  );
+  const byItself = fitToFlock(matchTopics(words, line, lexicon), about);
+  const { follows, ...ranking } = rankWithBefore(byItself, line, about, lexicon);
   const decision = oneWhyNot(decide(ranking), ranking.matches, line, about);
 
   const family = decision.sure ? decision.taken[0]?.topic.family : undefined;
@@ -150,12 +146,19 @@ export const understand = (words: string, known: About, lexicon: Lexicon): Heard
   const answered = mayAnswer ? answerAsked(words, about, find) : null;
   if (answered !== null) return answered;
 
+  // A clause is looked at from several sides, and its topics are weighed once.
+  const clauses = new Map<string, Clause>([[words, { words, line, matches: byItself.matches }]]);
   const readClause = (text: string): Clause => {
+    const weighed = clauses.get(text);
+    if (weighed !== undefined) return weighed;
     const own = find(text);
-    return { words: text, line: own, matches: fitToFlock(matchTopics(text, own, lexicon), about).matches };
+    const { matches } = fitToFlock(matchTopics(text, own, lexicon), about);
+    const clause: Clause = { words: text, line: own, matches };
+    clauses.set(text, clause);
+    return clause;
   };
   const split: Hearing['split'] = (text) => {
-    const own = find(text);
+    const { line: own } = readClause(text);
     return splitTold(cutClauses(text, own.tokens, own.spans), readClause, about);
   };
   const best = decision.taken[0]?.topic;

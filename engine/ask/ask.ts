@@ -21,7 +21,7 @@ import { type Tried, tryGroups } from './trying/try-groups.ts';
 import { rulesOf, type World, withoutSupposedAway, workingsOn } from './world.ts';
 
 /** Groups a question speaks of when none is named: those that its `concerns` picks, else all that have arrived. */
-export const concernedGroups = (
+const concernedGroups = (
   world: World,
   question: Question,
   on: string,
@@ -124,8 +124,7 @@ type Place = Omit<Tried, 'group'> & { readonly group: string | null };
 export type Depth = 'verdict' | 'when' | 'now' | 'all';
 
 /** A reference that a later question can replay from: lines believed, rulebook, day. */
-export const referenceOf = (world: World, on: string): string =>
-  `${world.state.lines}-${world.book.hash}-${on}`;
+const referenceOf = (world: World, on: string): string => `${world.state.lines}-${world.book.hash}-${on}`;
 
 /**
  * Answers a request over a folded state.

@@ -23,7 +23,7 @@ export const searchFor = (past: readonly string[], words: string): Search => ({
 });
 
 /** The next line with the same words; the one found stays where there is no other. */
-export const searchOn = (past: readonly string[], search: Search, to: 'older' | 'newer'): Search => {
+const searchOn = (past: readonly string[], search: Search, to: 'older' | 'newer'): Search => {
   if (search.place === null) return search;
   const by = to === 'older' ? -1 : 1;
   return { ...search, place: findFrom(past, search.words, search.place + by, by) ?? search.place };

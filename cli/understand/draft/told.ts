@@ -2,7 +2,7 @@
 import type { Line } from '../find/all.ts';
 import { wordsUnder } from '../find/all.ts';
 import type { Settled } from '../refine/settle-day.ts';
-import { type NumberSpan, type QuantitySpan, type Span, spansOf, type TermSpan } from '../spans.ts';
+import { type NumberSpan, type QuantitySpan, spansOf, type TermSpan } from '../spans.ts';
 import type { About } from '../types.ts';
 
 /** One clause that tells something, with all that was found in it. */
@@ -100,7 +100,3 @@ export const written = (value: number, unit: string): string => `${decimal(value
 /** Exact money text, `117.00`. */
 export const moneyText = (cents: number): string =>
   `${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, '0')}`;
-
-/** The span that begins at or just after a token, small words skipped. */
-export const spanAfter = (told: Told, at: number): Span | undefined =>
-  told.line.spans.find((span) => span.kind !== 'term' && span.from >= at && span.from <= at + 1);

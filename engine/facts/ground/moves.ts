@@ -3,7 +3,7 @@ import { addDays, type Day, daysBetween } from '../../day.ts';
 import type { PenMove, Whereabouts } from '../../types.ts';
 import { defineFact, type Reader } from '../define.ts';
 
-export const movesOf = (read: Reader): PenMove[] =>
+const movesOf = (read: Reader): PenMove[] =>
   read.state.moves.filter(
     (each) => each.on <= read.on && (each.group === null || each.group === read.group.name),
   );

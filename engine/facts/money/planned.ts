@@ -2,7 +2,8 @@
 import { defineFact } from '../define.ts';
 import { bagsFor } from '../feed/bags.ts';
 import { settingNumber } from '../setting.ts';
-import { lessMoney, sumMoney, timesMoney } from '../sums/exact-money.ts';
+import { sumMoney, timesMoney } from '../sums/exact-money.ts';
+import { againstPrice } from './against-price.ts';
 
 export const plannedFacts = [
   defineFact({
@@ -106,27 +107,6 @@ export const plannedFacts = [
     },
   }),
   defineFact({
-    id: 'planned-margin',
-    unit: 'money',
-    per: 'flock',
-    needs: ['price-of-a-bird', 'planned-per-bird'],
-    compute: (read) => lessMoney(read.number('price-of-a-bird'), read.number('planned-per-bird')),
-  }),
-  defineFact({
-    id: 'planned-short',
-    unit: 'money',
-    per: 'flock',
-    needs: ['planned-margin'],
-    compute: (read) => Math.max(0, -read.number('planned-margin')),
-  }),
-  defineFact({
-    id: 'planned-with-margin',
-    unit: 'money',
-    per: 'flock',
-    needs: ['planned-per-bird', 'margin-share'],
-    compute: (read) => timesMoney(read.number('planned-per-bird'), 1 + read.number('margin-share')),
-  }),
-  defineFact({
     id: 'planned-per-bird',
     unit: 'money',
     per: 'flock',
@@ -135,5 +115,11 @@ export const plannedFacts = [
       read.number('planned-birds') > 0
         ? timesMoney(read.number('planned-cost'), 1 / read.number('planned-birds'))
         : undefined,
+  }),
+  ...againstPrice({
+    cost: 'planned-per-bird',
+    margin: 'planned-margin',
+    short: 'planned-short',
+    withMargin: 'planned-with-margin',
   }),
 ];

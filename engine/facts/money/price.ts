@@ -1,6 +1,7 @@
 /** What a bird must bring so that nothing is lost on it, and how a price that was asked about compares. */
 import { defineFact, type Fact } from '../define.ts';
-import { lessMoney, sumMoney, timesMoney } from '../sums/exact-money.ts';
+import { sumMoney, timesMoney } from '../sums/exact-money.ts';
+import { againstPrice } from './against-price.ts';
 
 /** A price that only the words of a question can set. */
 const asked = (id: string, unit: string): Fact =>
@@ -25,13 +26,6 @@ export const priceFacts = [
     per: 'flock',
     figures: ['money/margin'],
     compute: (read) => read.figure('money/margin'),
-  }),
-  defineFact({
-    id: 'price-with-margin',
-    unit: 'money',
-    per: 'flock',
-    needs: ['cost-per-bird', 'margin-share'],
-    compute: (read) => timesMoney(read.number('cost-per-bird'), 1 + read.number('margin-share')),
   }),
   defineFact({
     id: 'carcass-in-end',
@@ -63,19 +57,11 @@ export const priceFacts = [
       return carcass === undefined ? undefined : timesMoney(Number(carcass), Number(weight));
     },
   }),
-  defineFact({
-    id: 'price-margin',
-    unit: 'money',
-    per: 'flock',
-    needs: ['price-of-a-bird', 'cost-per-bird'],
-    compute: (read) => lessMoney(read.number('price-of-a-bird'), read.number('cost-per-bird')),
-  }),
-  defineFact({
-    id: 'price-short',
-    unit: 'money',
-    per: 'flock',
-    needs: ['price-margin'],
-    compute: (read) => Math.max(0, -read.number('price-margin')),
+  ...againstPrice({
+    cost: 'cost-per-bird',
+    margin: 'price-margin',
+    short: 'price-short',
+    withMargin: 'price-with-margin',
   }),
   defineFact({
     id: 'margin-in-all',

@@ -48,7 +48,7 @@ const problemsOf = (file: string, text: string, book: Book, measure: Measure): r
 const identityOf = ({ code, at, data }: Problem): string => JSON.stringify([code, at.line, at.column, data]);
 
 /** A text that ends its last line, so that what is added cannot run into a line that was cut off. */
-export const endLine = (text: string): string => (text === '' || text.endsWith('\n') ? text : `${text}\n`);
+const endLine = (text: string): string => (text === '' || text.endsWith('\n') ? text : `${text}\n`);
 
 /** Reads, folds and checks the text of a file as it would be with these entries added, in this order and all at once. */
 export const tryAppend = (
