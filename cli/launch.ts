@@ -1,5 +1,33 @@
 #!/usr/bin/env node
-/** Starts the program: from code that the build compiled ahead where this Node can use it, else from its text. */
+/** Starts the program: from code that an earlier run compiled where there is some, else from its text. */
+import { dirname } from 'node:path';
+import { isatty } from 'node:tty';
+import { foldersOf } from './folders.ts';
+import { keptCode } from './kept-code.ts';
 import { startProgram } from './start-program.ts';
 
-startProgram(import.meta.dirname, process.argv.length > 2 ? 'answer' : 'chat');
+/** Of how many runs the code is gathered: after so many answers, little is left that none of them has used. */
+const enough = { answer: 8, chat: 1 };
+
+/** How long a chat stands before what it has compiled is kept, in milliseconds: drawn, and nothing of it put aside by Node yet. */
+const settled = 3000;
+
+const launch = (): void => {
+  const { env, platform, version, arch, argv } = process;
+  const way = argv.length > 2 || !isatty(0) ? 'answer' : 'chat';
+  const home = env.HOME ?? env.USERPROFILE ?? '';
+  const { cache } = foldersOf(env, platform, home);
+  const keeping = { cache, within: [dirname(cache), home], user: process.geteuid?.() };
+  // The build says which one it is.
+  const kept = keptCode(keeping, process.env.PENSIDE_BUILD ?? '', `${way}-${version}-${arch}`);
+  const program = startProgram(import.meta.dirname, kept);
+  let isKept = program.runs >= enough[way];
+  const keep = (): void => {
+    if (!isKept) program.keep();
+    isKept = true;
+  };
+  if (way === 'chat' && !isKept) setTimeout(keep, settled).unref();
+  process.on('exit', keep);
+};
+
+launch();

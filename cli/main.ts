@@ -1,6 +1,7 @@
 /** The program: reads the command line, runs what it names, writes what comes back, and is the only one to exit. */
 import { parseArgs } from 'node:util';
 import { type ChatWay, chatWay } from './chat/chat-way.ts';
+import { stillWorking, whileWaiting } from './chat/while-waiting.ts';
 import type { Command, Outcome } from './commands/command.ts';
 import { toAscii } from './say/ascii.ts';
 import { clean } from './say/clean.ts';
@@ -43,6 +44,29 @@ const chat = async (
   return openChat(given, around, way);
 };
 
+/** Takes back the row that the cursor is on. */
+const eraseRow = '\r\x1b[K';
+
+/** Runs what answers by itself; on a terminal it is said to be going on where that takes long, and no more once it is done. */
+const answered = (
+  { stderr, env, isAscii }: Surroundings,
+  on: string,
+  work: () => Promise<Outcome>,
+): Promise<Outcome> => {
+  if (!stderr.isTTY) return work();
+  const says = clean(stillWorking(on));
+  // Where each row is written once, as for a screen reader, none is taken back.
+  const stays = chatWay({ isTTY: true }, stderr, env) !== 'drawn';
+  // A full row would make some terminals begin another, which is then not taken back.
+  const row = stays ? `${says}\n` : says.slice(0, Math.max(1, stderr.columns - 1));
+  return whileWaiting(() => {
+    stderr.write(isAscii ? toAscii(row) : row);
+    return () => {
+      if (!stays) stderr.write(eraseRow);
+    };
+  }, work);
+};
+
 const run = async (around: Surroundings): Promise<Outcome> => {
   const args = process.argv.slice(2);
   const { commands } = await import('./commands/index.ts');
@@ -68,18 +92,30 @@ const run = async (around: Surroundings): Promise<Outcome> => {
   }
   if (given.options.version === true)
     return { out: [process.env.npm_package_version ?? 'penside'], err: [], exit: 0 };
-  if (command !== null) return command.run(given, around);
+  if (command !== null) return answered(around, args.join(' '), () => command.run(given, around));
   if (given.words.length > 0) {
     const { converse, showReply } = await import('./commands/ask.ts');
-    return converse(given, around, [given.words.join(' ')], true, showReply(given, around));
+    const words = given.words.join(' ');
+    return answered(around, words, () => converse(given, around, [words], true, showReply(given, around)));
   }
   const way = chatWay(around.stdin, around.stdout, around.env);
   if (way !== null) return chat(given, around, way);
   const { converse, showReply } = await import('./commands/ask.ts');
-  return converse(given, around, ['what needs doing today'], false, showReply(given, around));
+  const words = 'what needs doing today';
+  return answered(around, words, () => converse(given, around, [words], false, showReply(given, around)));
+};
+
+/** What cannot be written out any more: a reader that has seen enough is none of our concern, a full disk is. */
+const minding = ({ stdout, stderr }: Surroundings): void => {
+  stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
+    if (code === 'EPIPE') return;
+    stderr.write(`The output could not be written (${code}). Make room for it, or send it elsewhere.\n`);
+    process.exitCode = 1;
+  });
 };
 
 const main = async (around: Surroundings): Promise<void> => {
+  minding(around);
   const { out, err, exit } = await run(around);
   // Into a file goes all there is; a screen gets what it can show.
   if (err.length > 0) around.stderr.write(asText(err, around.isAscii && around.stderr.isTTY));

@@ -37,12 +37,13 @@ export const openParts = <T>(places: Places, text: string): Readonly<Record<stri
     return part;
   };
   return new Proxy<Record<string, unknown>>(
-    { ...places },
+    // Its keys are those of the record; what stands there is never handed out.
+    places,
     {
-      get: (of, id) =>
-        typeof id === 'string' && Object.hasOwn(places, id)
-          ? partAt(id, places[id] ?? [0, 0])
-          : Reflect.get(of, id),
+      get: (of, id) => {
+        const place = typeof id === 'string' && Object.hasOwn(places, id) ? places[id] : undefined;
+        return place === undefined ? Reflect.get(of, id) : partAt(String(id), place);
+      },
     },
   ) as Readonly<Record<string, T>>;
 };

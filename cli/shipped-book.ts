@@ -2,7 +2,7 @@
 import type { Rulebook } from '../engine/types.ts';
 import { joinParts, openParts, type Places, toAscii } from './parts.ts';
 
-/** Of hundreds of each, an answer looks at a few dozen. */
+/** Of hundreds of each, an answer looks at a few dozen. Figures are not among them: they are looked up thousands of times. */
 const apart = ['rules', 'facts', 'sources', 'assumptions'] as const;
 type Apart = (typeof apart)[number];
 

@@ -12,7 +12,12 @@ const dayLong = 24 * 60 * 60 * 1000;
 const midnight = (day: Day): number =>
   Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10)));
 
-const written = (at: number): Day => new Date(at).toISOString().slice(0, 10);
+const twoDigits = (number: number): string => (number < 10 ? `0${number}` : String(number));
+
+const written = (at: number): Day => {
+  const date = new Date(at);
+  return `${date.getUTCFullYear()}-${twoDigits(date.getUTCMonth() + 1)}-${twoDigits(date.getUTCDate())}`;
+};
 
 const lengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 

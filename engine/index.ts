@@ -9,6 +9,7 @@ import type { Look } from './audit/compare.ts';
 import { whatIf } from './audit/what-if.ts';
 import type { Day } from './day.ts';
 import { allFacts } from './facts/index.ts';
+import { rememberViews } from './facts/views.ts';
 import type { Workings } from './facts/workings.ts';
 import {
   type Appended,
@@ -128,6 +129,7 @@ export const factsBehind = (book: Rulebook, question: string): ReadonlySet<strin
 const openLedger = (book: Rulebook, ledger: Ledger, text: () => string): Engine => {
   const reading = bookFor(book);
   const sortKeys = rememberSorted();
+  const see = rememberViews();
   const foldAt = rememberFolds(ledger, reading);
   const latestWorkings = rememberLatest<Workings>();
   const worldAt = (
@@ -140,7 +142,7 @@ const openLedger = (book: Rulebook, ledger: Ledger, text: () => string): Engine 
     const over = layOver(ledger, moment, entries, reading);
     const isAsFiled = over.ledger === ledger;
     const { state, problems } = isAsFiled ? foldAt(moment) : foldTo(over.ledger, over.moment, reading);
-    return { book: of, facts: allFacts, state, problems, sortKeys, memory };
+    return { book: of, facts: allFacts, state, problems, sortKeys, see, memory };
   };
   /** Looks that share what they work out; made for one answer, or for answers that are set beside each other. */
   const lookAround = (): Look => {

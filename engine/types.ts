@@ -3,6 +3,7 @@ export type * from './types/audit.ts';
 export type * from './types/ledger.ts';
 export type * from './types/reasoning.ts';
 export type * from './types/rulebook.ts';
+export type * from './types/trying.ts';
 export type * from './types/values.ts';
 export type * from './types/what-if.ts';
 export type * from './types/words.ts';

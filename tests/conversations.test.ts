@@ -11,7 +11,8 @@ const { book } = rulebook();
 const lexicon = lexiconFor(book);
 const names = readdirSync(folder).filter((name) => name.endsWith('.txt'));
 
-test.each(names)('%s', async (name) => {
+// Long talks on a machine that has other work take longer than the usual five seconds.
+test.each(names)('%s', { timeout: 30_000 }, async (name) => {
   const path = new URL(name, folder).pathname;
   const text = readFileSync(path, 'utf8');
   const played = isShell(text) ? playShell(text) : await converse(book, lexicon, text);

@@ -85,7 +85,7 @@ test('questions stand within 60 columns, and what is left is taken up where it s
     'said: bananas',
     '"bananas" is no answer to that.',
     'Still to say: On which day do they come?',
-    'Such as "in 3 weeks".',
+    'Such as "in 3 weeks". An empty line skips it.',
     '',
     'said: in 3 weeks',
     'Written: Day the chicks come: Thursday 4 June.',

@@ -1,10 +1,11 @@
 /** The real program as a shell runs it: what it writes, where, its exit code, and what it does not load. */
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { closeSync, mkdtempSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { commands } from '../cli/commands/index.ts';
-import { jsonLines, penside } from './helpers/program.ts';
+import { jsonLines, penside, programPath } from './helpers/program.ts';
 
 let folder = '';
 let file = '';
@@ -24,6 +25,32 @@ const questionOf = (answer: Record<string, unknown> | undefined): unknown => {
   return typeof heard === 'object' && heard !== null && 'question' in heard ? heard.question : undefined;
 };
 const arrived = ['40 whites hatched yesterday came this morning, none dead'];
+
+test('output that cannot be written is named on standard error, and 1', () => {
+  // A stream that takes nothing, as one onto a full disk does not.
+  writeFileSync(file, '');
+  const taken = openSync(file, 'r');
+  const { status, stderr } = spawnSync(process.execPath, [programPath, 'man'], {
+    encoding: 'utf8',
+    stdio: ['ignore', taken, 'pipe'],
+  });
+  closeSync(taken);
+  expect([status, stderr]).toEqual([
+    1,
+    'The output could not be written (EBADF). Make room for it, or send it elsewhere.\n',
+  ]);
+});
+
+test('a reader that has seen enough is no fault', () => {
+  const { status, stderr, stdout } = spawnSync(
+    'sh',
+    ['-c', '"$0" "$1" man | head -1', process.execPath, programPath],
+    {
+      encoding: 'utf8',
+    },
+  );
+  expect([status, stderr, stdout.split(' ')[0]]).toEqual([0, '', '.TH']);
+});
 
 describe('exit codes', () => {
   test('0 for an answer, on standard output alone', () => {

@@ -25,7 +25,7 @@ test('a turn is heard as sentences, without layout, drawing or an escape', async
     '2. they are feathered on the back, held. common practice, no source.',
     '3. rain is under a tenth of an inch, not known.',
     'Figure: least night low at four weeks, 50 °F, common practice, no source.',
-    'Not known: rain tonight. To settle it, type: rain tonight 0.2 in.',
+    'Not known: rain tonight. To settle it, type: rain tonight 0.2 inches.',
     'Careful: a lamp near straw can start a fire.',
     'It would turn to yes on 2 December.',
     'Today.',
@@ -53,6 +53,21 @@ test('a terminal that only writes gets rows of its width, and ASCII where it has
   ]);
   expect(terminal.written()).toMatch(/^[\0-\x7f]*$/);
   expect(terminal.written()).not.toMatch(escapes);
+});
+
+test('what takes longer than a second is said to be worked on, in a line that stays', async () => {
+  let release = (): void => undefined;
+  const { terminal } = await start({
+    turn: () =>
+      new Promise((resolve) => {
+        release = () => resolve({ tokens: [{ t: 'claim', text: 'planned' }] });
+      }),
+  });
+  terminal.send('plan\n');
+  await terminal.shows('Still working');
+  release();
+  await terminal.shows('planned');
+  expect(terminal.written()).toBe('say: Still working on: plan.\nplanned.\nsay: ');
 });
 
 test('the keys are the terminal’s own', async () => {

@@ -213,6 +213,25 @@ test.each([
   },
 );
 
+test.each([
+  [22, 12],
+  [6, 5],
+])(
+  'in a window that is made lower, from %i rows to %i, no row of an answer is lost, whatever is typed',
+  async (from, to) => {
+    const tokens = Array.from({ length: 30 }, (_, at): Token => ({ t: 'caution', text: `row ${at + 1}` }));
+    const { terminal } = await start(openTerminal(60, from), { turn: async () => ({ tokens }) });
+    typeKeys(terminal, 'long', key.enter);
+    const { rows } = await terminal.answers('row 30');
+    for (let height = from - 1; height >= to; height -= 1) {
+      terminal.resize(60, height);
+      typeKeys(terminal, 'a');
+      await terminal.until(({ cursor }) => cursor.row === `say: ${'a'.repeat(from - height)}`);
+    }
+    expect(terminal.see().rows.slice(0, -1)).toEqual(rows.slice(0, -1));
+  },
+);
+
 test('a low window that is made narrower is not wiped', async () => {
   const { terminal } = await start(openTerminal(80, 2));
   typeKeys(terminal, pasted('one two three four five six seven eight nine ten eleven twelve'));
@@ -447,29 +466,115 @@ describe('a picture', () => {
     expect(seen.rows).toEqual(['said: grow', 'Yes.', '#'.repeat(taken), 'Weight rises.', '', 'say:']);
   });
 
-  test('is drawn again under the answer for a window that was made narrower; what stood stays', async () => {
-    const { terminal } = await start(openTerminal(80, 30), { turn });
-    typeKeys(terminal, 'grow', key.enter);
+  /** A chat with two answers, the later one with a picture, in a terminal that says what it does with long rows, or does not. */
+  const grown = async (terminal: FakeTerminal, breaks: boolean) => {
+    vi.stubEnv('TMUX', breaks ? '/tmp/tmux-0/default,1,0' : '');
+    vi.stubEnv('TERM', 'screen');
+    await start(terminal, { turn });
+    vi.stubEnv('TMUX', undefined);
+    typeKeys(terminal, 'before', key.enter);
     await terminal.answers('Weight rises.');
-    terminal.resize(60, 30);
+    typeKeys(terminal, 'grow', key.enter);
+    await terminal.until(({ rows, cursor }) => cursor.row === 'say:' && rows.includes('said: grow'));
+    typeKeys(terminal, 'half a li');
+    await terminal.until(({ cursor }) => cursor.row === 'say: half a li');
+  };
+  const drawn = (columns: number) => ['Yes.', '#'.repeat(columns), 'Weight rises.', ''];
+  const countOf = (rows: readonly string[], row: string) => rows.filter((each) => each === row).length;
+
+  test('takes its own place in each width that the window gets, and the line being typed stays', async () => {
+    const terminal = openTerminal(120, 30);
+    await grown(terminal, true);
+    for (const [columns, taken] of [
+      [60, 60],
+      [80, 80],
+      [120, 100],
+    ] as const) {
+      terminal.resize(columns, 30);
+      const shows = `${'#'.repeat(taken)} Weight rises.`;
+      const seen = await terminal.until(
+        ({ rows, cursor }) =>
+          cursor.row === 'say: half a li' &&
+          rows
+            .slice(rows.indexOf('said: grow') + 2)
+            .join(' ')
+            .startsWith(shows),
+      );
+      expect(seen.rows.slice(seen.rows.indexOf('said: grow'))).toEqual([
+        'said: grow',
+        ...drawn(taken),
+        'say: half a li',
+      ]);
+      // The answer before it is the terminal's own by now.
+      expect(seen.rows.slice(0, seen.rows.indexOf('said: grow')).join('')).toBe(
+        `said: beforeYes.${'#'.repeat(100)}Weight rises.`,
+      );
+    }
+    expect(terminal.written()).not.toContain('\x1b[2J');
+  });
+
+  test.each([
+    ['breaks rows and does not say so', false],
+    ['cuts rows off', true],
+  ])(
+    'is drawn again under the answer for a narrower window of a terminal that %s; what stood stays',
+    async (_what, cuts) => {
+      const terminal = openTerminal(80, 30, cuts);
+      await grown(terminal, false);
+      terminal.resize(60, 30);
+      const seen = await terminal.until(
+        ({ rows, cursor }) => cursor.row === 'say: half a li' && countOf(rows, 'Weight rises.') === 3,
+      );
+      // What is cut off is out of sight, and the terminal of this test keeps it all the same.
+      const broken = cuts ? ['#'.repeat(80)] : ['#'.repeat(60), '#'.repeat(20)];
+      const old = ['Yes.', ...broken, 'Weight rises.', ''];
+      expect(seen.rows).toEqual([
+        'said: before',
+        ...old,
+        'said: grow',
+        ...old,
+        ...drawn(60).slice(1),
+        'say: half a li',
+      ]);
+      expect(terminal.written()).not.toContain('\x1b[2J');
+    },
+  );
+
+  test('takes its own place in a wider window of any terminal, since no row of it was broken', async () => {
+    const terminal = openTerminal(60, 30, true);
+    await grown(terminal, false);
+    terminal.resize(80, 30);
+    const seen = await terminal.until(
+      ({ rows, cursor }) => cursor.row === 'say: half a li' && countOf(rows, '#'.repeat(80)) === 1,
+    );
+    expect(seen.rows).toEqual(['said: before', ...drawn(60), 'said: grow', ...drawn(80), 'say: half a li']);
+  });
+
+  test('of an answer that is taller than the window is drawn in its place, and what has left the window stays', async () => {
+    const terminal = openTerminal(80, 8);
+    await grown(terminal, true);
+    terminal.resize(60, 6);
     const seen = await terminal.until(
       ({ rows, cursor }) =>
-        cursor.row === 'say:' && rows.filter((row) => row === 'Weight rises.').length === 2,
+        cursor.row === 'say: half a li' &&
+        countOf(rows, '#'.repeat(20)) === 1 &&
+        countOf(rows, 'Weight rises.') === 2,
     );
-    // The terminal itself breaks the old row, as it does with all it has kept.
     expect(seen.rows).toEqual([
-      'said: grow',
+      'said: before',
       'Yes.',
       '#'.repeat(60),
       '#'.repeat(20),
       'Weight rises.',
       '',
+      'said: grow',
+      'Yes.',
+      // This row of the old drawing was above the window by then.
       '#'.repeat(60),
-      'Weight rises.',
-      '',
-      'say:',
+      ...drawn(60).slice(1),
+      'say: half a li',
     ]);
-    expect(terminal.written()).not.toContain('\x1b[2J');
+    expect(terminal.written()).not.toMatch(/\x1b\[[23]J/);
   });
 });
 

@@ -1,7 +1,5 @@
 /** Builds the shipped program into `dist`: checks and compiles the rules, bundles the code, and gathers the licences. */
-import { spawnSync } from 'node:child_process';
 import { chmodSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { known } from '../../engine/index.ts';
 import { buildRulebook, readRuleFiles } from '../../engine/rulebook/load.ts';
@@ -38,27 +36,6 @@ const compileRules = (out: string): void => {
   for (const [name, contents] of Object.entries(files)) writeFileSync(`${out}/${name}`, contents);
 };
 
-/** Has Node compile what an answer and the chat run, each in a process of its own, away from any flock of the builder's. */
-const compileCode = (out: string): void => {
-  const home = mkdtempSync(`${tmpdir()}/penside-build-`);
-  try {
-    for (const way of ['answer', 'chat']) {
-      const { status, stderr } = spawnSync(
-        process.execPath,
-        ['--import', 'tsx', `${root}cli/build/compile-ahead.ts`, out, way],
-        {
-          cwd: root,
-          encoding: 'utf8',
-          env: { PATH: process.env.PATH ?? '', HOME: home, LOCALAPPDATA: home },
-        },
-      );
-      if (status !== 0) throw new Error(`the ${way} could not be compiled ahead: ${stderr}`);
-    }
-  } finally {
-    rmSync(home, { recursive: true, force: true });
-  }
-};
-
 /** Builds beside `dist` and puts it in place at the end, so that whoever runs the program meanwhile runs a whole one. */
 const build = async (dist: string): Promise<void> => {
   const out = mkdtempSync(`${dist}.`);
@@ -68,7 +45,6 @@ const build = async (dist: string): Promise<void> => {
     compileRules(out);
     const metafile = await bundleInto(root, out);
     writeFileSync(`${out}/LICENCES.txt`, licencesOf(root, metafile));
-    compileCode(out);
     rmSync(dist, { recursive: true, force: true });
     renameSync(out, dist);
   } finally {

@@ -1,4 +1,5 @@
 /** Bundles the program into one script, and what starts it into another. */
+import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { type BuildOptions, build, type Metafile } from 'esbuild';
 import { leaveOut, loadAtOnce } from './plugins.ts';
@@ -47,11 +48,20 @@ export const bundleInto = async (root: string, out: string): Promise<Metafile> =
     absWorkingDir: root,
     entryPoints: { program: 'cli/main.ts' },
     outdir: out,
+    // A function to be called with what the program is handed; put around it here, so that no start has to copy the text.
+    banner: { js: '(function(require,__dirname){' },
+    footer: { js: '})' },
     plugins: [leaveOut(['react-devtools-core', 'jsonpath-plus', '\\.\\./locales/index\\.js']), loadAtOnce],
   });
   escapeLetters(`${out}/program.js`);
+  // Code that was compiled for one build must not be run with the text of another.
+  const print = createHash('sha256')
+    .update(readFileSync(`${out}/program.js`))
+    .digest('hex')
+    .slice(0, 16);
   await build({
     ...bundled,
+    define: { ...bundled.define, 'process.env.PENSIDE_BUILD': JSON.stringify(print) },
     absWorkingDir: root,
     entryPoints: { penside: 'cli/launch.ts' },
     outdir: out,

@@ -7,8 +7,10 @@ import type { Complete } from './prompt/completing.ts';
 import { Prompt } from './prompt/prompt.tsx';
 import { usePrompt } from './prompt/use-prompt.ts';
 import { Transcript } from './transcript.tsx';
+import { useRedrawing } from './use-redrawing.ts';
 import { useTurns } from './use-turns.ts';
 import { useWindow } from './use-window.ts';
+import { stillWorking } from './while-waiting.ts';
 
 export interface ChatProps {
   readonly opening: readonly Token[];
@@ -19,13 +21,12 @@ export interface ChatProps {
   readonly ways: Complete;
   readonly color: boolean;
   readonly isAscii: boolean;
+  /** Whether the terminal breaks rows that became too long for it. */
+  readonly breaks: boolean;
 }
 
-/** How long a window must keep its size before a picture is drawn for it, in milliseconds: one being dragged passes many. */
-const settled = 200;
-
 /** Draws the conversation and ends the Ink app when it is over. */
-export const Chat = ({ opening, history, turn, takesEmpty, ways, color, isAscii }: ChatProps) => {
+export const Chat = ({ opening, history, turn, takesEmpty, ways, color, isAscii, breaks }: ChatProps) => {
   const { exit } = useApp();
   const window = useWindow();
   const width = window.columns;
@@ -38,12 +39,9 @@ export const Chat = ({ opening, history, turn, takesEmpty, ways, color, isAscii 
   useEffect(() => {
     if (conversation.over) exit();
   }, [conversation.over, exit]);
-  useEffect(() => {
-    tell({ t: 'resized', width });
-    const later = setTimeout(() => tell({ t: 'settled' }), settled);
-    return () => clearTimeout(later);
-  }, [width]);
-  const busy = conversation.slow === null ? null : `Still working on: ${conversation.slow}`;
+  useEffect(() => tell({ t: 'resized', width }), [width]);
+  useRedrawing(conversation, window, { breaks, isAscii }, tell);
+  const busy = conversation.slow === null ? null : stillWorking(conversation.slow);
   return (
     <>
       <Transcript lines={conversation.lines} width={width} color={color} isAscii={isAscii} />

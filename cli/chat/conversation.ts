@@ -1,5 +1,4 @@
 /** What stands in the transcript: the keeper's lines and what was told, in order; and how a line is answered. Pure. */
-import { drawingFor } from '../say/lay-out.ts';
 import type { Token } from '../say/tokens.ts';
 
 export type Line =
@@ -22,8 +21,8 @@ export type Event =
   | { readonly t: 'told'; readonly tokens: readonly Token[]; readonly leaves: boolean }
   | { readonly t: 'slow'; readonly words: string }
   | { readonly t: 'resized'; readonly width: number }
-  /** The window has kept its size for a while. */
-  | { readonly t: 'settled' }
+  /** The newest answer, or its pictures, drawn anew for the window as it is now. */
+  | { readonly t: 'redrawn'; readonly tokens: readonly Token[] }
   | { readonly t: 'left' };
 
 /** What comes back for the keeper's words. */
@@ -50,20 +49,6 @@ export const beginWith = ({
   slow: null,
 });
 
-/**
- * The pictures of the newest answer that another width draws otherwise. They are drawn again under the answer: what was
- * written stays, since each terminal breaks its old rows in its own way, and none of them can be found again for sure.
- */
-const drawnOtherwise = ({ lines, width }: Conversation): readonly Token[] => {
-  const last = lines.at(-1);
-  if (last?.t !== 'told') return [];
-  return last.tokens.filter(
-    (token) =>
-      token.t === 'picture' &&
-      drawingFor(token, width).join('\n') !== drawingFor(token, last.width).join('\n'),
-  );
-};
-
 /** The conversation after an event. */
 export const follow = (conversation: Conversation, event: Event): Conversation => {
   const id = conversation.lines.length;
@@ -83,11 +68,11 @@ export const follow = (conversation: Conversation, event: Event): Conversation =
       return { ...conversation, slow: event.words };
     case 'resized':
       return event.width === width ? conversation : { ...conversation, width: event.width };
-    case 'settled': {
-      const tokens = drawnOtherwise(conversation);
-      if (tokens.length === 0) return conversation;
-      return { ...conversation, lines: [...conversation.lines, { t: 'told', id, tokens, width }] };
-    }
+    case 'redrawn':
+      return {
+        ...conversation,
+        lines: [...conversation.lines, { t: 'told', id, tokens: event.tokens, width }],
+      };
     case 'left':
       return { ...conversation, over: true };
   }

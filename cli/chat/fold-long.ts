@@ -4,11 +4,11 @@ import { foldTokens, opensFold } from './fold.ts';
 import type { Window } from './window-size.ts';
 
 /** A turn that folds; it remembers what is folded until the next line. `windowNow` is asked at each answer. */
-export const foldLong = (turn: Turn, windowNow: () => Window): Turn => {
+export const foldLong = (turn: Turn, windowNow: () => Window, isHeard: boolean): Turn => {
   let hidden: Told['tokens'] = [];
   return async (words) => {
     const told = hidden.length > 0 && opensFold(words) ? { tokens: hidden } : await turn(words);
-    const folded = foldTokens(told.tokens, windowNow());
+    const folded = foldTokens(told.tokens, windowNow(), isHeard);
     hidden = folded.hidden;
     return { ...told, tokens: folded.shown };
   };

@@ -40,12 +40,12 @@ const names: Partial<Readonly<Record<Token['t'], readonly [string, string]>>> = 
   detail: ['note', 'notes'],
 };
 
-const sayHidden = (hidden: readonly Token[], rows: number): Token => {
+const sayHidden = (hidden: readonly Token[], rows: string): Token => {
   const counted = Object.entries(names).flatMap(([kind, [one, many]]) => {
     const count = hidden.filter(({ t }) => t === kind).length;
     return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
   });
-  return { t: 'next', text: `Folded: ${listed(counted)}, in ${rows} rows. Say "more" to open.` };
+  return { t: 'next', text: `Folded: ${listed(counted)}${rows}. Say "more" to open.` };
 };
 
 /** The deciding reason of each part is the first after something else: an answer without it would be a mere claim. */
@@ -69,8 +69,8 @@ const headingOf = (tokens: readonly Token[], at: number): number | undefined => 
   return place === -1 ? undefined : place;
 };
 
-/** Folds what does not fit the window. What fits stands as it is. */
-export const foldTokens = (tokens: readonly Token[], { columns, rows }: Window): Folded => {
+/** Folds what does not fit the window. What fits stands as it is. Rows mean nothing to one who listens. */
+export const foldTokens = (tokens: readonly Token[], { columns, rows }: Window, isHeard = false): Folded => {
   const rowsOf = (part: readonly Token[]): number => layOut(part, columns).length;
   const room = Math.min(most, Math.max(fewest, rows - others));
   if (rowsOf(tokens) <= room) return { shown: tokens, hidden: [] };
@@ -94,5 +94,8 @@ export const foldTokens = (tokens: readonly Token[], { columns, rows }: Window):
   const hidden = pick(withHeadings(left));
   // A fold that hides no more than it says itself is no help.
   if (rowsOf(hidden) <= worthFolding) return { shown: tokens, hidden: [] };
-  return { shown: [...pick(withHeadings(stands)), sayHidden(hidden, rowsOf(hidden))], hidden };
+  return {
+    shown: [...pick(withHeadings(stands)), sayHidden(hidden, isHeard ? '' : `, in ${rowsOf(hidden)} rows`)],
+    hidden,
+  };
 };

@@ -5,6 +5,7 @@
 import { createInterface } from 'node:readline';
 import type { Token } from '../say/tokens.ts';
 import type { Turn } from './conversation.ts';
+import { stillWorking, whileWaiting } from './while-waiting.ts';
 
 export interface LineDoors {
   readonly stdin: NodeJS.ReadableStream;
@@ -32,7 +33,13 @@ export const chatInLines = async (doors: LineDoors): Promise<void> => {
     for await (const line of lines) {
       const words = line.trim();
       if (words !== '' || takesEmpty?.() === true) {
-        const { tokens, leave = false } = await turn(words);
+        const { tokens, leave = false } = await whileWaiting(
+          () => {
+            write([{ t: 'detail', text: stillWorking(words) }]);
+            return () => undefined;
+          },
+          () => turn(words),
+        );
         write(tokens);
         if (leave) return;
       }

@@ -7,7 +7,9 @@ import type { ChatWay } from './chat-way.ts';
 import type { Turn } from './conversation.ts';
 import { foldLong } from './fold-long.ts';
 import { chatInLines } from './in-lines.ts';
+import { keepRowsBelow } from './keep-rows-below.ts';
 import type { Complete } from './prompt/completing.ts';
+import { breaksRows } from './redraw.ts';
 import { sizeOf } from './window-size.ts';
 
 /** Everything the chat needs from outside. */
@@ -53,8 +55,9 @@ const draw = async (doors: ChatDoors): Promise<void> => {
   const { render, Chat } = await loadDrawing(env);
   // Before the first drawing: a key typed the moment the prompt appears must not be echoed beside it.
   stdin.setRawMode(true);
+  let end = (): void => undefined;
   try {
-    const app = render(<Chat {...chat} />, {
+    const app = render(<Chat {...chat} breaks={breaksRows(env)} />, {
       stdin,
       stdout,
       exitOnCtrlC: false,
@@ -62,8 +65,10 @@ const draw = async (doors: ChatDoors): Promise<void> => {
       // Ink's own way for screen readers writes the prompt anew at every key; ours, line by line, does not.
       isScreenReaderEnabled: false,
     });
+    end = keepRowsBelow(stdout);
     await app.waitUntilExit();
   } finally {
+    end();
     stdin.setRawMode(false);
   }
 };
@@ -74,7 +79,7 @@ const heard = (tokens: readonly Token[]): readonly string[] =>
 /** Chats until the keeper leaves. Rejects only when `turn` does; the terminal is clean by then. */
 export const startChat = (doors: ChatDoors): Promise<void> => {
   const { way, stdout, isAscii } = doors;
-  const turn = foldLong(doors.turn, () => sizeOf(stdout));
+  const turn = foldLong(doors.turn, () => sizeOf(stdout), way === 'heard');
   if (way === 'drawn') return draw({ ...doors, turn });
   const lines = (tokens: readonly Token[]): readonly string[] =>
     way === 'heard' ? heard(tokens) : plain(tokens, sizeOf(stdout).columns);

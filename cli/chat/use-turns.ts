@@ -1,9 +1,7 @@
 /** Takes the keeper's lines one after the other, so that answers stand in the order in which they were asked. */
 import { useRef } from 'react';
 import type { Event, Turn } from './conversation.ts';
-
-/** What takes longer than this is said to be going on, in milliseconds; anything said about less would only flicker. */
-const slow = 1000;
+import { slow } from './while-waiting.ts';
 
 /**
  * A function that queues a line: it is shown, answered, and the answer shown, before the next one is begun. Nothing is

@@ -42,6 +42,23 @@ export const sayClaim = (speech: Speech, part: Part): string => {
   return names === '' ? `Nothing to say${group} here.` : `I cannot say yet${group}: I do not know ${names}.`;
 };
 
+const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** The parts that claim something; a list without a headline is a round. */
+export const claimingIn = ({ parts }: Answer): readonly Part[] =>
+  parts.filter((part) => part.verdict !== 'list' || part.headline !== null);
+
+/** The claims of parts; one whose words do not say of which group it is names it, where the groups' claims differ. */
+export const sayClaims = (speech: Speech, parts: readonly Part[]): readonly string[] => {
+  const claims = parts.map((part) => capital(sayClaim(speech, part)));
+  const isOne = new Set(claims).size < 2;
+  return parts.map(({ group, headline }, at) => {
+    const claim = claims[at] ?? '';
+    const isNamed = group === null || headline === null || 'group' in headline.values;
+    return isOne || isNamed ? claim : `The ${group}: ${small(claim)}`;
+  });
+};
+
 /** All groups together, where the question adds them up. */
 export const sayTogether = (speech: Speech, answer: Answer): string | null => {
   const template = speech.book.questions[answer.question]?.together ?? null;
@@ -56,7 +73,8 @@ export const sayTogether = (speech: Speech, answer: Answer): string | null => {
 const sayUnless = (speech: Speech, part: Part): Token[] =>
   part.unless.map(({ says }) => ({ t: 'detail', text: `This holds unless: ${phrase(speech, says)}` }));
 
-const sayWhen = (speech: Speech, part: Part): Token[] => {
+/** The day on which the verdict is expected to turn, and what that rests on; nothing where none is in sight. */
+export const sayWhen = (speech: Speech, part: Part): Token[] => {
   if (part.when === null) return [];
   const rests = part.when.assumed.filter(
     (each, index, all) => all.findIndex((other) => other.id === each.id) === index,
@@ -133,9 +151,7 @@ export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
   return eachOnce([
     ...(on === speech.today ? [] : [{ t: 'heading', text: `For ${sayDay(on, speech.today)}` } as const]),
     ...(gathered ? cautions : []),
-    ...answer.parts
-      .filter((part) => part.verdict !== 'list' || part.headline !== null)
-      .map((part): Token => ({ t: 'claim', text: capital(sayClaim(speech, part)) })),
+    ...sayClaims(speech, claimingIn(answer)).map((text): Token => ({ t: 'claim', text })),
     ...(together === null ? [] : [{ t: 'claim', text: together } as const]),
     ...stepsOf(answer.parts.filter((part) => part.verdict === 'list')).map((step) => sayStep(speech, step)),
     ...answer.parts.flatMap((part) => {

@@ -2,9 +2,9 @@
 import { stepOf } from '../../engine/explain/drill.ts';
 import type { Answer, Change, Gives, Part, Reason, Value } from '../../engine/types.ts';
 import { fromBase, toBase } from '../../engine/units.ts';
-import { sayClaim, sayMissing, sayTogether, sayTurnsOn, stepsOf } from './answer.ts';
+import { claimingIn, sayClaims, sayMissing, sayTogether, sayTurnsOn, stepsOf } from './answer.ts';
 import { sayAssumed } from './assumed.ts';
-import { capital, phrase } from './phrase.ts';
+import { phrase } from './phrase.ts';
 import { inShownUnit } from './quantity.ts';
 import { sayCompared } from './reason.ts';
 import { saySource } from './source.ts';
@@ -140,9 +140,7 @@ export const jointVerdict = (parts: readonly Part[]): Gives => {
 /** The answer to a question as the one JSON shape. */
 export const answerAsJson = (speech: Speech, asked: string, heard: Heard, answer: Answer): JsonAnswer => {
   const together = sayTogether(speech, answer);
-  const claims = answer.parts
-    .filter((part) => part.verdict !== 'list' || part.headline !== null)
-    .map((part) => capital(sayClaim(speech, part)));
+  const claims = sayClaims(speech, claimingIn(answer));
   const steps = stepsOf(answer.parts);
   const todo = steps.filter((step) => !step.done).length;
   const listHeadline = `${todo} still to do, ${steps.length - todo} done.`;

@@ -54,7 +54,6 @@ export const partsOf = (token: Worded): Parts => {
     case 'unknown':
       return say(token.text, {
         lead: 'Not known: ',
-        tone: 'not known',
         notes: token.tell === null ? [] : [`To settle it, type: ${clean(token.tell).trim()}`],
       });
     case 'step':

@@ -2,9 +2,10 @@
 
 import { clean } from './clean.ts';
 import { partsOf } from './parts.ts';
+import { spellOut } from './spell-out.ts';
 import type { Token } from './tokens.ts';
 
-const close = (text: string): string => (/[.!?:]$/.test(text) ? text : `${text}.`);
+const close = (text: string): string => spellOut(/[.!?:]$/.test(text) ? text : `${text}.`);
 
 /** What a screen reader says for this token; empty for a blank row. */
 export const readOut = (token: Token): string => {

@@ -18,14 +18,21 @@ export interface Recordable {
 
 const asText = ({ value, unit }: Quantity): string => `${value} ${unit}`;
 
-const asTyped = (value: FieldValue): unknown => {
-  if (Array.isArray(value)) return value.map((each) => (typeof each === 'string' ? each : asText(each)));
+/** The one field that is a list of quantities; any other two of them are a size. */
+const listOfQuantities = 'weights';
+
+const asTyped = (name: string, value: FieldValue): unknown => {
+  if (Array.isArray(value)) {
+    const texts = value.map((each) => (typeof each === 'string' ? each : asText(each)));
+    const isSize = name !== listOfQuantities && typeof value[0] === 'object' && value.length === 2;
+    return isSize ? texts.join(' x ') : texts;
+  }
   return typeof value === 'object' && 'unit' in value ? asText(value) : value;
 };
 
 /** The fields of an entry that was read, corrections and all, as they would stand in the ledger. */
 export const asKept = ({ fields }: Pick<Entry, 'fields'>): Recordable['fields'] =>
-  Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, asTyped(value)]));
+  Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, asTyped(name, value)]));
 
 /** Money stands in the ledger as decimal text in fields of these names. */
 const moneyFields = new Set(['price', 'paid']);

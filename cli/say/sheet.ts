@@ -1,6 +1,6 @@
 /** An answer as a sheet that stands alone: for somebody who knows nothing of the birds, to be printed and taken along. */
-import type { Answer, Part, StepToDo } from '../../engine/types.ts';
-import { sayClaim, sayMissing, sayTogether, stepsOf } from './answer.ts';
+import type { Answer, StepToDo } from '../../engine/types.ts';
+import { claimingIn, sayClaims, sayMissing, sayTogether, stepsOf } from './answer.ts';
 import { capital, phrase } from './phrase.ts';
 import { sayDay, sayWhenDue } from './quantity.ts';
 import type { Speech } from './speech.ts';
@@ -76,9 +76,7 @@ const sayTasks = (speech: Speech, steps: readonly StepToDo[], birds: readonly Bi
 };
 
 const sayStanding = (speech: Speech, answer: Answer): Token[] => {
-  const claims = answer.parts
-    .filter((part) => part.verdict !== 'list' || part.headline !== null)
-    .map((part: Part) => capital(sayClaim(speech, part)));
+  const claims = sayClaims(speech, claimingIn(answer));
   const together = sayTogether(speech, answer);
   return [...claims, ...(together === null ? [] : [together])].map((text) => ({ t: 'claim', text }));
 };

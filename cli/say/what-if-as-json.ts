@@ -1,8 +1,7 @@
 /** What suppositions make of an answer, as data for scripts. */
 import type { WhatIf } from '../../engine/types.ts';
-import { sayClaim } from './answer.ts';
+import { sayClaims } from './answer.ts';
 import { comparedAsJson, jointVerdict, valued } from './as-json.ts';
-import { capital } from './phrase.ts';
 import type { Speech } from './speech.ts';
 import { sayWhatIf } from './what-if.ts';
 
@@ -12,7 +11,7 @@ export const whatIfAsJson = (speech: Speech, compared: WhatIf): object => {
   return {
     before: {
       verdict: jointVerdict(before.parts),
-      headline: before.parts.map((part) => capital(sayClaim(speech, part))).join(' '),
+      headline: sayClaims(speech, before.parts).join(' '),
       ref: before.ref,
     },
     changes: differences.map(({ what, id, fact, group, from, to, unit }) => ({

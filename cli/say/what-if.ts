@@ -1,9 +1,9 @@
 /** What suppositions make of an answer, in words: how it is without them, and what makes the difference. */
 import type { Difference, Reason, Turned, WhatIf } from '../../engine/types.ts';
-import { sayClaim } from './answer.ts';
+import { claimingIn, sayClaims } from './answer.ts';
 import { listed } from './listed.ts';
 import { nameOf } from './names.ts';
-import { capital, phrase } from './phrase.ts';
+import { phrase } from './phrase.ts';
 import { sayValue } from './quantity.ts';
 import type { Speech } from './speech.ts';
 import type { Token } from './tokens.ts';
@@ -53,9 +53,7 @@ export const sayWhatIf = (
 ): readonly Token[] => {
   if (differences.length === 0) return [{ t: 'detail', text: 'As things are, the answer is the same.' }];
   const off = new Set(after.request.supposing.flatMap(({ what }) => ('rule' in what ? [what.rule] : [])));
-  const claims = before.parts
-    .filter((part) => part.verdict !== 'list' || part.headline !== null)
-    .map((part) => capital(sayClaim(speech, part)));
+  const claims = sayClaims(speech, claimingIn(before));
   const results = differences.filter(({ what, fact }) => what === 'result' && fact !== null);
   return [
     ...(claims.length === 0 ? [] : [{ t: 'detail', text: `As things are: ${claims.join(' ')}` } as const]),

@@ -47,7 +47,7 @@ const sayDeciding = (speech: Speech, answer: Answer, part: Part): Token[] => {
       .map((each) => sayReason(speech, answer, each)),
     {
       t: 'detail',
-      text: `Rule ${rule.id} decides: ${rule.whyRight} (${saySource(speech, rule.source)}).`,
+      text: `Rule ${rule.id} decides: ${rule.whyRight.replace(/\.$/, '')} (${saySource(speech, rule.source)}).`,
     },
   ];
 };

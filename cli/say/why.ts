@@ -1,7 +1,7 @@
 /** "why" and "why 2" in words: all reasons with their rules, or the working of one of them down to figures and entries. */
 import { partsOf, stepOf, stepsBehind, stepsInto } from '../../engine/explain/drill.ts';
-import type { Answer, Reason, Shown, Step } from '../../engine/types.ts';
-import { sayClaim } from './answer.ts';
+import type { Answer, Reason, Rule, Shown, Step } from '../../engine/types.ts';
+import { claimingIn, sayClaims } from './answer.ts';
 import { sayAllAssumed } from './assumed.ts';
 import { nameOf } from './names.ts';
 import { capital, fill } from './phrase.ts';
@@ -11,18 +11,22 @@ import { saySource } from './source.ts';
 import type { Speech } from './speech.ts';
 import type { Token } from './tokens.ts';
 
+/** A rule by its id, why it is right, and the source of that: one sentence, however its own words end. */
+export const sayRight = (speech: Speech, rule: Pick<Rule, 'id' | 'whyRight' | 'source'>): string =>
+  `${rule.id}: ${rule.whyRight.replace(/\.$/, '')} (${saySource(speech, rule.source)}).`;
+
 /** Every reason of the answer, each with the rule behind it and why that rule is right. */
 export const sayWhy = (speech: Speech, answer: Answer): readonly Token[] => {
   const tokens: Token[] = [];
-  for (const part of answer.parts) {
-    if (part.headline !== null || part.verdict !== 'list')
-      tokens.push({ t: 'claim', text: capital(sayClaim(speech, part)) });
+  const claims = sayClaims(speech, answer.parts);
+  for (const [at, part] of answer.parts.entries()) {
+    if (claimingIn(answer).includes(part)) tokens.push({ t: 'claim', text: claims[at] ?? '' });
     if (part.rule !== null) {
       const rule = speech.book.rules[part.rule];
       if (rule !== undefined)
         tokens.push({
           t: 'detail',
-          text: `Rule ${rule.id}: ${rule.whyRight} (${saySource(speech, rule.source)}).`,
+          text: `Rule ${sayRight(speech, rule)}`,
         });
     }
     for (const reason of part.reasons) tokens.push(sayReason(speech, answer, reason));
@@ -31,7 +35,7 @@ export const sayWhy = (speech: Speech, answer: Answer): readonly Token[] => {
       if (rule !== undefined)
         tokens.push({
           t: 'detail',
-          text: `Rule ${rule.id}: ${rule.whyRight} (${saySource(speech, rule.source)}).`,
+          text: `Rule ${sayRight(speech, rule)}`,
         });
     }
   }
@@ -66,6 +70,10 @@ const sayHow = (speech: Speech, answer: Answer, step: Step): string => {
   });
 };
 
+/** A value, where an empty text is nothing named. */
+const sayWorth = (speech: Speech, step: Step): string =>
+  step.value === '' ? 'none' : sayValue(speech, step, step.fact);
+
 /** A step with its formula, its figures and its entries, and what went into it, each part with the number that opens it. */
 const sayStep = (
   speech: Speech,
@@ -74,7 +82,7 @@ const sayStep = (
   step: Step,
   numberOf: (part: number) => string,
 ): Token[] => {
-  const value = sayValue(speech, step, step.fact);
+  const value = sayWorth(speech, step);
   const how = step.supposed ? 'supposed' : sayHow(speech, answer, step);
   const assumed = sayAllAssumed(speech, step.assumed);
   return [
@@ -83,7 +91,7 @@ const sayStep = (
     ...stepsInto(answer, step).map(
       (each, at): Token => ({
         t: 'detail',
-        text: `${numberOf(at + 1)} ${capital(nameOf(speech, each.fact))}: ${sayValue(speech, each, each.fact)}.`,
+        text: `${numberOf(at + 1)} ${capital(nameOf(speech, each.fact))}: ${sayWorth(speech, each)}.`,
       }),
     ),
     ...step.figures.map((use): Token => ({ t: 'figure', text: sayFigure(speech, use) })),
@@ -150,18 +158,8 @@ export const sayWorking = (
     ...sayAll(speech, answer, lines, steps, from),
     {
       t: 'detail',
-      text: `Rule ${reason.rule}: ${rule?.whyRight ?? reason.why} (${saySource(speech, reason.source)}).`,
+      text: `Rule ${sayRight(speech, rule ?? { id: reason.rule, whyRight: reason.why, source: reason.source })}`,
     },
     ...sayOpening(answer, steps, from),
   ];
 };
-
-/** The first number in a text, as it is read. */
-const numberIn = (text: string): number | null => {
-  const found = /[-−]?\d+(?:\.\d+)?/.exec(text)?.[0];
-  return found === undefined ? null : Number(found.replace('−', '-'));
-};
-
-/** Of the steps whose values an answer says, those said as this number: what "why 7.5" may mean. */
-export const stepsShownAs = (speech: Speech, said: readonly Step[], number: number): readonly Step[] =>
-  said.filter((step) => step.value !== null && numberIn(sayValue(speech, step, step.fact)) === number);

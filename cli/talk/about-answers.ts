@@ -1,13 +1,15 @@
 /** Questions about the answers and the ledger themselves: why, where from, help, undo. */
 import type { Day } from '../../engine/day.ts';
 import { printOf } from '../../engine/index.ts';
+import type { Entry } from '../../engine/types.ts';
 import { sayHelp } from '../say/help.ts';
 import { sayProblem } from '../say/problem.ts';
-import { sayRecord } from '../say/record.ts';
+import { asKept, sayRecord } from '../say/record.ts';
 import type { Token } from '../say/tokens.ts';
 import type { Heard, Reading } from '../understand/types.ts';
 import { askReading } from './ask.ts';
 import { type Flock, speechFor } from './flock.ts';
+import { lastTold } from './in-order-told.ts';
 import { leaveInside } from './inside.ts';
 import { exits, type Memory, type Reply, settled } from './reply.ts';
 import { answerRuleSource } from './rule-source.ts';
@@ -64,17 +66,24 @@ const leave = async (about: About): Promise<Reply> => {
   return { ...again, tokens: [said, ...again.tokens] };
 };
 
+/** Whose record it was, where more than one tell them. */
+const toldBy = (flock: Flock, { by }: Entry): readonly Token[] => {
+  const everyone = new Set(
+    flock
+      .engine()
+      .believed()
+      .flatMap((entry) => entry.by ?? []),
+  );
+  return everyone.size > 1 && by !== null ? [{ t: 'detail', text: `It was written by ${by}.` }] : [];
+};
+
 const undo = async (about: About): Promise<Reply> => {
   const { flock, memory, heard } = about;
   // Inside a what-if, what was said last is a supposition: that is what is taken back.
   if (memory.inside.length > 0 && memory.heard?.readings[0]?.topic.startsWith('tell:') === false)
     return leave(about);
   const speech = speechFor(flock);
-  // What was fetched is nothing that anybody said: the last thing said is taken back.
-  const last = flock
-    .engine()
-    .standing()
-    .findLast(({ fields }) => fields.fetched === undefined);
+  const last = lastTold(flock.engine().standing(), flock.told?.() ?? []);
   if (last === undefined)
     return sayOnly(
       about,
@@ -84,8 +93,8 @@ const undo = async (about: About): Promise<Reply> => {
         verdict: 'cannot-say',
       },
     );
-  const { kind: _kind, on: _on, written: _written, by: _by, ...fields } = JSON.parse(last.raw);
-  const says = sayRecord(speech, { kind: last.kind, on: last.on, fields });
+  // As it stands by now: an amount in it may have been put right since.
+  const says = sayRecord(speech, { ...last, fields: asKept(last) });
   if (about.write && flock.readOnly !== undefined) {
     const tokens: Token[] = [
       { t: 'claim', text: 'Not taken back.' },
@@ -112,6 +121,7 @@ const undo = async (about: About): Promise<Reply> => {
         about,
         [
           { t: 'claim', text: `Taken back: ${says}` },
+          ...toldBy(flock, last),
           { t: 'detail', text: 'The line stays in the file, marked as undone.' },
         ],
         exits.answered,

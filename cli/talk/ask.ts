@@ -79,7 +79,7 @@ export const askReading = async (
   on: Day,
   memory: Memory,
 ): Promise<Reply> => {
-  const speech = speechFor(flock);
+  const speech = speechFor(flock, words);
   const reading = readInside(alone, memory.inside);
   const { request, whatIf, named, leftOut } = toRequest(flock, reading, on, speech.system);
   const compared = whatIf.length === 0 ? null : await flock.engine().askWhatIf(request, whatIf);

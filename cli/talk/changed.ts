@@ -64,9 +64,15 @@ const besideMoment = (asked: Asked, since: Since, said: string): Found => {
     };
   const { request } = answer;
   // A question about another day than today stays about that day.
-  const on = request.moment.on === asked.on ? since.moment.on : request.moment.on;
+  const earlier = since.moment.on;
+  const on = request.moment.on === asked.on ? earlier : request.moment.on;
   return {
-    pairs: [{ request, since: { ...since, moment: { ...since.moment, on } } }],
+    pairs: [
+      {
+        request,
+        since: { ...since, moment: { ...since.moment, on }, asked: on > earlier ? earlier : undefined },
+      },
+    ],
     since: said,
     isRound: false,
   };

@@ -44,6 +44,9 @@ export const askAgain = (flock: Flock, step: FirstStep, asking: Asking | null): 
   return [{ t: 'detail', text: `Still to say: ${ask}` }];
 };
 
+/** How to go on without an answer; said again to one whose line was none. */
+const waysOn = 'An empty line skips it.';
+
 /** A line that was no answer is named, and an answer shown; a danger that was spoken of is minded first. */
 export const sayLost = (
   flock: Flock,
@@ -55,5 +58,7 @@ export const sayLost = (
   ...tokens.filter(({ t }) => t === 'caution'),
   { t: 'claim', text: `"${words.trim()}" is no answer to that.` },
   ...askAgain(flock, step, asking),
-  ...(fieldOf(step, asking) === null ? sayStep(flock, step).slice(1) : []),
+  ...(fieldOf(step, asking) === null
+    ? [{ t: 'detail', text: `Such as "${exampleFor(flock, step)}". ${waysOn}` } as const]
+    : []),
 ];

@@ -5,12 +5,13 @@
 import { printOf } from '../../engine/index.ts';
 import type { Entry, FirstStep } from '../../engine/types.ts';
 import { sayProblem } from '../say/problem.ts';
-import { sayRecord } from '../say/record.ts';
+import { asKept, sayRecord } from '../say/record.ts';
 import type { Token } from '../say/tokens.ts';
 import type { Asking } from '../understand/types.ts';
+import { isLost, isRefused, replyTo } from './first-run-hearing.ts';
 import { askAgain, exampleFor, sayEnd, sayLost, sayStep, waysThrough } from './first-run-words.ts';
 import { type Flock, speechFor } from './flock.ts';
-import { exits, type Memory, type Reply } from './reply.ts';
+import type { Memory } from './reply.ts';
 import { type Manner, turn } from './turn.ts';
 
 /** The interview between two lines: the step being asked, or null when it is over or left. */
@@ -50,8 +51,11 @@ const applies = (flock: Flock, step: FirstStep): boolean => {
   );
 };
 
+/** The next step that applies; what was told beside an earlier one is not asked for again. */
 const stepAfter = (flock: Flock, from: number): FirstStep | null =>
-  stepsOf(flock).find((step, place) => place > from && applies(flock, step)) ?? null;
+  stepsOf(flock).find(
+    (step, place) => place > from && applies(flock, step) && answerTo(flock, step) === undefined,
+  ) ?? null;
 
 /** The step behind the last one that the ledger answers: what was skipped before that stays skipped. */
 const nextStep = (flock: Flock): FirstStep | null =>
@@ -115,8 +119,7 @@ const goBack = async (flock: Flock, step: FirstStep, memory: Memory): Promise<As
   if (before === undefined) return goTo(flock, step, memory, [{ t: 'detail', text: 'This is the first.' }]);
   const answer = answerTo(flock, before);
   if (answer === undefined) return goTo(flock, before, memory, []);
-  const { kind: _kind, on: _on, written: _written, by: _by, ...fields } = JSON.parse(answer.raw);
-  const says = sayRecord(speechFor(flock), { kind: answer.kind, on: answer.on, fields });
+  const says = sayRecord(speechFor(flock), { ...answer, fields: asKept(answer) });
   const undone = await flock.record([
     { kind: 'undo', on: flock.today, line: answer.line, print: printOf(answer.raw) },
   ]);
@@ -135,10 +138,6 @@ const withUnit = (flock: Flock, step: FirstStep, words: string): string => {
   const unit = /^[\d.,]+ ([a-z].*)$/i.exec(exampleFor(flock, step))?.[1];
   return unit !== undefined && /^[\d.,]+$/.test(words.trim()) ? `${words.trim()} ${unit}` : words;
 };
-
-/** Whether a line was neither an answer nor anything else that is understood; which setting it may be is known here. */
-const isLost = ({ exit, memory: { asking } }: Reply): boolean =>
-  exit === exits.notUnderstood || (asking?.draft.kind === 'setting' && asking.field === 'what');
 
 /**
  * Takes a line while a step is being asked. What is no answer is dealt with as ever, a question answered, a record
@@ -161,7 +160,7 @@ export const takeLine = async (
     };
   const before = answerTo(flock, step)?.line;
   const whole = withUnit(flock, step, words);
-  const reply = await turn(flock, whole, memory, manner);
+  const reply = await replyTo(flock, step, whole, memory, manner);
   if (answerTo(flock, step)?.line !== before) {
     const next = stepAfter(flock, stepsOf(flock).indexOf(step));
     const taken: readonly Token[] =
@@ -170,12 +169,15 @@ export const takeLine = async (
   }
   const kept =
     memory.asking !== null && isAskedBy(step, memory.asking) ? memory.asking : askingFor(flock, step);
-  if (isLost(reply))
+  if (isLost(reply) || isRefused(reply)) {
+    const { choices } = reply.memory;
+    const said = choices.length === 0 ? sayLost(flock, step, words, reply, kept) : null;
     return {
       at: step,
-      tokens: sayLost(flock, step, words, reply, kept),
-      memory: { ...memory, asking: kept },
+      tokens: said ?? [...reply.tokens, ...askAgain(flock, step, kept)],
+      memory: { ...memory, choices, asking: kept },
     };
+  }
   // Something was asked back, by the step's own record or by another: that comes first.
   if (reply.memory.asking !== null && reply.memory.asking !== memory.asking)
     return { at: step, tokens: reply.tokens, memory: reply.memory };

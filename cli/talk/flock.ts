@@ -4,6 +4,7 @@ import type { Appended, Engine, NewEntry } from '../../engine/index.ts';
 import type { Problem } from '../../engine/problem.ts';
 import type { Moment, Rulebook, State } from '../../engine/types.ts';
 import type { Speech } from '../say/speech.ts';
+import { signTyped } from '../understand/find/currency.ts';
 import type { Lexicon } from '../understand/lexicon.ts';
 import type { About, Asking, Heard, KnownGroup } from '../understand/types.ts';
 import type { Fetched, Wanted } from '../weather/fetch-forecast.ts';
@@ -28,11 +29,17 @@ export interface Flock {
   readonly fetchForecast?: ((wanted: Wanted) => Promise<Fetched>) | undefined;
   /** The ledger as it stands now. */
   engine(): Engine;
+  /** The lines written in this conversation; left out where nothing can be written. */
+  told?(): readonly string[];
   /** Writes entries told in one breath, stamped with time and writer; the engine is open on them afterwards. */
   record(entries: readonly NewEntry[]): Promise<Appended>;
 }
 
 export const momentOn = (flock: Flock, on: Day): Moment => ({ on, asOf: flock.asOf, lines: null });
+
+/** A day to come is seen from today, as is the first day on which an answer turns; any other is seen from itself. */
+export const askedOn = (flock: Flock, on: Day): Day | undefined =>
+  on > flock.today ? flock.today : undefined;
 
 const textSetting = (state: State, what: string): string | undefined => {
   const value = state.settings[what]?.at(-1)?.value;
@@ -43,13 +50,17 @@ const textSetting = (state: State, what: string): string | undefined => {
 export const systemOf = (state: State): 'us' | 'metric' =>
   textSetting(state, 'units-system') === 'metric' ? 'metric' : 'us';
 
-/** How to put values into words for this flock. */
-export const speechFor = (flock: Flock): Speech => {
+/** The currency set; undefined where none is. */
+export const currencyOf = (flock: Flock): string | undefined =>
+  textSetting(flock.engine().state(momentOn(flock, flock.today)), 'currency');
+
+/** How to put values into words for this flock; `words` may show in which money the keeper reckons who has set none. */
+export const speechFor = (flock: Flock, words = ''): Speech => {
   const state = flock.engine().state(momentOn(flock, flock.today));
   return {
     book: flock.book,
     system: systemOf(state),
-    currency: textSetting(state, 'currency') ?? '$',
+    currency: textSetting(state, 'currency') ?? signTyped(words) ?? '$',
     today: flock.today,
   };
 };

@@ -56,6 +56,7 @@ export const openOwn = ({
 }: Opening): Flock => {
   const readOnly = whyReadOnly(path, isReadOnly);
   let engine: Engine = openFile(book, path);
+  const told: string[] = [];
   return {
     book,
     lexicon,
@@ -69,12 +70,14 @@ export const openOwn = ({
     // Advice is noted in a file beside that of the flock.
     advice: rulesFolder === undefined || readOnly !== undefined ? undefined : { rulesFolder, at: now },
     engine: () => engine,
+    told: () => told,
     record: async (entries) => {
       if (readOnly !== undefined) return nothingWritten;
       const written = await engine.record(
         entries.map((entry) => ({ ...entry, written: now, ...(by === null ? {} : { by }) })),
         today,
       );
+      told.push(...written.lines);
       engine = openFile(book, path);
       return written;
     },

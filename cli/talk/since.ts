@@ -106,5 +106,6 @@ export const askedAgain = ({ request, at }: Advice, today: Day, asOf: Day | null
   const isOfItsDay = request.moment.on === at.slice(0, 10);
   const on = isOfItsDay ? today : request.moment.on;
   const isOver = isOfItsDay && request.until !== null && request.until < today;
-  return { ...request, moment: { on, asOf, lines: null }, until: isOver ? null : request.until };
+  const asked = on > today ? today : undefined;
+  return { ...request, moment: { on, asOf, lines: null }, asked, until: isOver ? null : request.until };
 };

@@ -2,6 +2,7 @@
 import type { Token } from '../say/tokens.ts';
 import { begin, type Interview, isBeginning, takeLine } from './first-run.ts';
 import type { Flock } from './flock.ts';
+import { sayLetBe } from './let-be.ts';
 import { nothingYet } from './reply.ts';
 import { turn } from './turn.ts';
 
@@ -47,8 +48,9 @@ export const beginTalk = (
     if (now.at !== null) return goOn(await takeLine(flock, words, now.at, now.memory, manner));
     // An empty line sent while the last question was still being dealt with says nothing any more.
     if (words === '') return [];
-    const { tokens, memory } = await turn(flock, words, now.memory, manner);
-    return goOn({ at: null, memory, tokens });
+    const reply = await turn(flock, words, now.memory, manner);
+    const { tokens, memory } = reply;
+    return goOn({ at: null, memory, tokens: [...sayLetBe(now.memory, reply), ...tokens] });
   };
 
   return { asks: asked?.tokens ?? null, isAsking: () => now.at !== null, flock: () => flock, take };

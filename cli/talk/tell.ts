@@ -8,9 +8,10 @@ import { sayProblem } from '../say/problem.ts';
 import { askField, sayRecord } from '../say/record.ts';
 import type { Speech } from '../say/speech.ts';
 import type { Token } from '../say/tokens.ts';
+import { signTyped } from '../understand/find/currency.ts';
 import type { Draft, Heard, Reading } from '../understand/types.ts';
 import { figureHints, figureTold } from './figure-told.ts';
-import { type Flock, momentOn, speechFor } from './flock.ts';
+import { currencyOf, type Flock, momentOn, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
 import { exits, type Memory, type Reply, settled } from './reply.ts';
 
@@ -187,6 +188,14 @@ const readOnly = (
   };
 };
 
+/** The first sum typed with another sign than the usual one says in which money the keeper reckons. */
+const currencyTold = (flock: Flock, words: string): readonly Draft[] => {
+  const sign = signTyped(words);
+  return sign === undefined || sign === '$' || currencyOf(flock) !== undefined
+    ? []
+    : [{ kind: 'setting', on: flock.today, fields: { what: 'currency', value: sign }, missing: [] }];
+};
+
 /** Takes a reading that is one or several records. With `write` false they are only read back. */
 export const tellReading = async (
   flock: Flock,
@@ -196,8 +205,8 @@ export const tellReading = async (
   memory: Memory,
   write: boolean,
 ): Promise<Reply> => {
-  const speech = speechFor(flock);
-  const drafts = [...reading.entries, ...memory.waiting].map((draft) =>
+  const speech = speechFor(flock, words);
+  const drafts = [...reading.entries, ...memory.waiting, ...currencyTold(flock, words)].map((draft) =>
     figureTold(flock, named(flock, draft), words, reading),
   );
   if (drafts.some((draft) => draft.missing.length > 0))

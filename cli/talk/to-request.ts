@@ -4,7 +4,7 @@ import { known } from '../../engine/index.ts';
 import type { Request, Rulebook, Supposition } from '../../engine/types.ts';
 import { dimensionOf, unitOf } from '../../engine/units.ts';
 import type { Reading } from '../understand/types.ts';
-import { type Flock, momentOn } from './flock.ts';
+import { askedOn, type Flock, momentOn } from './flock.ts';
 import { type Resolved, resolveSupposing } from './supposed.ts';
 import { toSupposition, unitSaid, withFirstDay } from './supposed-value.ts';
 
@@ -73,6 +73,7 @@ export const toRequest = (flock: Flock, reading: Reading, on: Day, system: 'us' 
       question: reading.topic,
       groups: reading.groups,
       moment: momentOn(flock, from),
+      asked: askedOn(flock, from),
       until: reading.until ?? span ?? endOf(flock, reading.slots.horizon, reading.groups, from),
       supposing: withFirstDay(takenFromSlots(flock, reading, system)),
     },

@@ -25,6 +25,7 @@ import { askSupposing } from './suppose-told.ts';
 import { restingReading } from './supposed.ts';
 import { tellReading } from './tell.ts';
 import { supposeTold, tellThenAsk } from './tell-then-ask.ts';
+import { answerTurnsAsked } from './turns-asked.ts';
 
 export interface Manner {
   /** The day asked about when the words name none. */
@@ -149,6 +150,8 @@ export const turn = async (flock: Flock, words: string, memory: Memory, manner: 
   }
   const offered = answerOffered(flock, words, memory);
   if (offered !== null) return offered;
+  const turns = answerTurnsAsked(flock, words, memory);
+  if (turns !== null) return turns;
   // What was asked back comes first: a place may answer it.
   const wish = memory.asking === null ? forecastWish(words) : null;
   if (wish !== null) return answerForecast(flock, words, wish, memory, manner.write);

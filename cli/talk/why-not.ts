@@ -6,7 +6,7 @@ import { sayDay } from '../say/quantity.ts';
 import type { Token } from '../say/tokens.ts';
 import { missedBy, sayMonthAsked, sayWhyNot } from '../say/why-not.ts';
 import type { Heard, Reading } from '../understand/types.ts';
-import { type Flock, speechFor } from './flock.ts';
+import { askedOn, type Flock, speechFor } from './flock.ts';
 import { heardAsJson } from './heard-as-json.ts';
 import { exits, type Memory, type Reply, settled } from './reply.ts';
 import { toSupposition } from './supposed-value.ts';
@@ -59,8 +59,7 @@ const requestFor = (flock: Flock, { request, question }: Answer, reading: Readin
     ...request,
     groups,
     moment: { ...request.moment, on },
-    // A day to come is seen from today, as the first day on which the answer turns was.
-    asked: on > flock.today ? flock.today : undefined,
+    asked: askedOn(flock, on),
     // A span keeps its length only where it is asked anew: another day stands for itself.
     until: reading.on === null ? request.until : reading.until,
     supposing: [...supposed, ...request.supposing],

@@ -4,6 +4,7 @@ import type { Line } from './find/all.ts';
 import { spansOf } from './spans.ts';
 import { tell } from './tell.ts';
 import type { About, Draft } from './types.ts';
+import { onWhichDay } from './which-day.ts';
 
 /** A draft with the asked field filled, or null when the line does not answer it. */
 export interface Completed {
@@ -56,6 +57,10 @@ export const completeDraft = (
   const { draft, field } = asking;
   const line = find(words);
   if (line.tokens.length > longestAnswer && field !== 'words') return null;
+  if (field === 'on') {
+    const settled = onWhichDay(draft, line, about);
+    return settled === null ? null : { draft: settled, assumed: [] };
+  }
   const text = asTold(draft, field, words, about);
   const told = tell(draft.kind, text, text === words ? line : find(text), { ...about, asking: null }, null);
   const own = direct(field, draft, words, line);

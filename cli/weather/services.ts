@@ -22,10 +22,27 @@ export const us: ForecastSource = {
   attribution:
     'Forecast of the U.S. National Weather Service, https://www.weather.gov; its hours are gathered into days here.',
   terms: 'open data, free for any use',
-  // Roughly the 48 states, Alaska, Hawaii, and Puerto Rico with the Virgin Islands; what lies beyond a border it turns down itself.
+  // The 48 states in strips from west to east, so that hardly anything of Canada lies within one; Alaska west of the Yukon and
+  // its coast; Hawaii; Puerto Rico with the Virgin Islands. What lies beyond a border all the same it turns down itself.
   covers: [
-    [24, -125.5, 49.6, -66.5],
-    [51, -180, 71.7, -129.5],
+    [24, -125.5, 48.4, -123.2],
+    [24, -123.2, 49.0, -95.15],
+    [24, -95.15, 48.7, -93],
+    [24, -93, 48.3, -89.5],
+    [24, -89.5, 47.6, -84.8],
+    [24, -84.8, 46.5, -83.4],
+    [24, -83.4, 45.9, -82.4],
+    [24, -82.4, 42.2, -79.76],
+    [24, -79.76, 42.6, -79.05],
+    [24, -79.05, 43.4, -76.4],
+    [24, -76.4, 44.4, -75.75],
+    [24, -75.75, 45.02, -71.5],
+    [24, -71.5, 45.3, -70.85],
+    [24, -70.85, 45.9, -70.3],
+    [24, -70.3, 47.47, -67.8],
+    [24, -67.8, 45.7, -66.9],
+    [51, -180, 71.7, -141],
+    [54.6, -141, 60.4, -129.9],
     [18.5, -161, 22.7, -154.5],
     [17.5, -67.5, 18.7, -64.3],
   ],

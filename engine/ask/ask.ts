@@ -11,43 +11,64 @@ import type {
   Reason,
   Request,
   Result,
+  Rule,
   Step,
   Supposition,
 } from '../types.ts';
 import { foretell } from './foretell.ts';
 import { gather } from './gather.ts';
 import { type Answered, answerPart, firstYes, spanEnd } from './part.ts';
+import { type Imagined, imagine } from './trying/imagine.ts';
 import { type Tried, tryGroups } from './trying/try-groups.ts';
 import { rulesOf, type World, withoutSupposedAway, workingsOn } from './world.ts';
 
-/** Groups a question speaks of when none is named: those that its `concerns` picks, else all that have arrived. */
+/** Groups that have arrived. */
+const groupsHere = ({ state }: World, on: string): readonly Group[] =>
+  state.groups.filter((group) => group.arrived <= on);
+
+/** Those of them that a question speaks of when none is named: all, or those that its `concerns` picks. */
 const concernedGroups = (
   world: World,
-  question: Question,
+  { concerns }: Question,
   on: string,
   supposing: readonly Supposition[],
-): readonly string[] => {
-  const { concerns } = question;
+): readonly Group[] => {
   const workings = workingsOn(world, on, null, supposing);
-  const here = world.state.groups.filter((group) => group.arrived <= on);
   const fits = (group: Group): boolean => {
     if (concerns === null) return true;
     const { value } = workings.step(concerns.fact, group.name);
     return value !== null && concerns.oneOf.includes(String(value));
   };
-  const chosen = here.filter(fits);
-  // Where it concerns none of them, the rules say so for each: that is an answer too.
-  return (chosen.length > 0 ? chosen : here).map((group) => group.name);
+  return groupsHere(world, on).filter(fits);
 };
 
-const sameAssumption = (a: Assumed, b: Assumed): boolean =>
-  a.id === b.id && a.group === b.group && JSON.stringify(a.values) === JSON.stringify(b.values);
+/** The groups to answer for where none is named, and what birds that are only thought of were made of. */
+const unnamedGroups = (
+  world: World,
+  question: Question,
+  request: Request,
+): { readonly groups: readonly string[]; readonly imagined: Imagined | null } => {
+  const { on } = request.moment;
+  const concerned = concernedGroups(world, question, on, request.supposing);
+  const imagined =
+    concerned.length > 0 || question.imagines === null ? null : imagine(world, request, question.imagines);
+  if (imagined !== null) return { groups: [imagined.group], imagined };
+  // Where it concerns none of them, the rules say so for each: that is an answer too.
+  const groups = concerned.length > 0 ? concerned : groupsHere(world, on);
+  return { groups: groups.map(({ name }) => name), imagined: null };
+};
+
+const assumptionKey = ({ id, group, values }: Assumed): string => JSON.stringify([id, group, values]);
 
 /** Everything taken for granted in these steps, each once. */
-export const assumedIn = (steps: readonly Step[]): readonly Assumed[] =>
-  steps
-    .flatMap((step) => step.assumed)
-    .filter((each, index, all) => all.findIndex((other) => sameAssumption(other, each)) === index);
+export const assumedIn = (steps: readonly Step[]): readonly Assumed[] => {
+  const each = new Map<string, Assumed>();
+  for (const assumed of steps.flatMap((step) => step.assumed)) {
+    const key = assumptionKey(assumed);
+    if (!each.has(key)) each.set(key, assumed);
+  }
+  return [...each.values()];
+};
 
 const resultsOf = (
   question: Question,
@@ -118,10 +139,14 @@ const numbered = (parts: readonly Answered['part'][]): Part[] => {
 type Place = Omit<Tried, 'group'> & { readonly group: string | null };
 
 /**
- * How much of an answer is worked out: `verdict` only what decides it and its results, `when` also the day it turns; `now`
- * all that there is to say of the day itself, `all` also when and by what it turns.
+ * How much of an answer is worked out: `verdict` only what decides it and its results, without reasons; `tasks` what is to be
+ * done too; `when` the day it turns instead; `now` all that there is to say of the day itself, `all` also when and by what it turns.
  */
-export type Depth = 'verdict' | 'when' | 'now' | 'all';
+export type Depth = 'verdict' | 'tasks' | 'when' | 'now' | 'all';
+
+/** Whether a rule has a part in an answer that goes so deep. */
+const isNeeded = ({ gives, chore }: Rule, depth: Depth): boolean =>
+  depth === 'now' || depth === 'all' || isVerdict(gives) || (depth === 'tasks' && chore !== null);
 
 /** A reference that a later question can replay from: lines believed, rulebook, day. */
 const referenceOf = (world: World, on: string): string => `${world.state.lines}-${world.book.hash}-${on}`;
@@ -132,20 +157,21 @@ const referenceOf = (world: World, on: string): string => `${world.state.lines}-
  * @throws only when the request names a question that the rulebook has not: the caller's bug
  */
 export const answer = async (whole: World, request: Request, depth: Depth = 'all'): Promise<Answer> => {
-  const world = withoutSupposedAway(whole, request.supposing);
-  const question = world.book.questions[request.question];
+  const believed = withoutSupposedAway(whole, request.supposing);
+  const question = believed.book.questions[request.question];
   if (question === undefined) throw new Error(`no such question: ${request.question}`);
-  if (question.gathers.length > 0) return gather(world, request, question);
+  if (question.gathers.length > 0) return gather(believed, request, question, depth);
   const { on } = request.moment;
   const until = request.until ?? spanEnd(on, question.days);
-  const groups: readonly (string | null)[] =
+  const { groups, imagined }: { groups: readonly (string | null)[]; imagined: Imagined | null } =
     question.per === 'flock'
-      ? [null]
+      ? { groups: [null], imagined: null }
       : request.groups.length > 0
-        ? request.groups
-        : concernedGroups(world, question, on, request.supposing);
+        ? { groups: request.groups, imagined: null }
+        : unnamedGroups(believed, question, request);
+  const world = imagined?.world ?? believed;
   const isWhole = depth === 'now' || depth === 'all';
-  const rules = rulesOf(world, question.id).filter(({ gives }) => isWhole || isVerdict(gives));
+  const rules = rulesOf(world, question.id).filter((rule) => isNeeded(rule, depth));
   const usual = Number(workingsOn(world, on, null, []).step('look-ahead', null).value);
   const lookAhead = depth === 'when' || depth === 'all' ? Math.min(usual, question.ahead ?? usual) : 0;
   const isHere = (name: string | null): boolean => world.state.groups.some((group) => group.name === name);
@@ -171,6 +197,7 @@ export const answer = async (whole: World, request: Request, depth: Depth = 'all
       until,
       supposing: [...request.supposing, ...supposing, ...foretold],
       lookAhead,
+      isWhole,
       withTurns: depth === 'all',
     });
     answered.push(
@@ -194,7 +221,7 @@ export const answer = async (whole: World, request: Request, depth: Depth = 'all
   const paired = parts.map((part, index) => ({ part, workings: (answered[index] as Answered).workings }));
   const results = resultsOf(question, paired, on);
   const pictures = isWhole ? picturesOf(question, paired) : [];
-  const steps = answered.flatMap((each) => each.workings.steps());
+  const steps = [...(imagined?.steps ?? []), ...answered.flatMap((each) => each.workings.steps())];
   return {
     request,
     question: question.id,

@@ -1,7 +1,7 @@
 /** A list made of other questions' chores: since they come from the same rules and facts, it cannot contradict them. */
 import type { Day } from '../day.ts';
 import type { Answer, Missing, Part, Question, Request, StepToDo } from '../types.ts';
-import { answer } from './ask.ts';
+import { answer, type Depth } from './ask.ts';
 import { inOrder } from './order.ts';
 import { type World, workingsOn } from './world.ts';
 
@@ -23,15 +23,29 @@ const belongs = (world: World, { per, concerns }: Question, on: Day): boolean =>
   return value !== null && concerns.oneOf.includes(String(value));
 };
 
-/** Answers a question that gathers others: their chores in the order of the day, with all cautions and all that is not known. */
-export const gather = async (world: World, request: Request, question: Question): Promise<Answer> => {
+/**
+ * Answers a question that gathers others: their chores in the order of the day, with all cautions and all that is not known.
+ * @param depth `tasks` for the chores alone; a list has no use for more than `now`
+ */
+export const gather = async (
+  world: World,
+  request: Request,
+  question: Question,
+  depth: Depth,
+): Promise<Answer> => {
   const answers: Answer[] = [];
   for (const id of question.gathers) {
     const asked = world.book.questions[id];
     if (asked === undefined || !belongs(world, asked, request.moment.on)) continue;
     // A question of the whole flock has its place in every round; one of a group only where the group is asked about.
     const groups = asked.per === 'flock' ? [] : request.groups;
-    answers.push(await answer(world, { ...request, question: id, groups, until: null }, 'now'));
+    answers.push(
+      await answer(
+        world,
+        { ...request, question: id, groups, until: null },
+        depth === 'tasks' ? depth : 'now',
+      ),
+    );
   }
   const parts = answers.flatMap((each) => each.parts);
   const unknown: Missing[] = eachOnce(parts.flatMap((part) => part.unknown));

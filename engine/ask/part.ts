@@ -23,6 +23,8 @@ export interface PartRequest {
   readonly supposing: readonly Supposition[];
   /** How many days to look ahead for the turn; 0 for not at all. */
   readonly lookAhead: number;
+  /** Whether reasons are told, and what is not known or was passed over; else only what the rules came to. */
+  readonly isWhole: boolean;
   /** Whether what would turn it is looked for too; the dearest part of an answer. */
   readonly withTurns: boolean;
 }
@@ -87,7 +89,7 @@ export interface Answered {
 
 /** Works one part out. The same function serves today, another day, and a supposition. */
 export const answerPart = async (world: World, request: PartRequest): Promise<Answered> => {
-  const { question, rules, group, on, until, supposing } = request;
+  const { question, rules, group, on, until, supposing, isWhole } = request;
   const workings = workingsOn(world, on, until, supposing);
   const evaluation = await evaluate(world, rules, workings, group);
   const filling = fillingOf(workings, request);
@@ -120,8 +122,8 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
       verdict,
       rule: winner?.rule.id ?? null,
       headline: winner === null ? null : sentence(winner.rule.says, filling),
-      reasons: reasonsFor(told),
-      unknown: missingFor(told, (fact) => workings.step(fact, group).missing),
+      reasons: isWhole ? reasonsFor(told) : [],
+      unknown: isWhole ? missingFor(told, (fact) => workings.step(fact, group).missing) : [],
       cautions: having('caution'),
       remarks: having('remark'),
       steps: choresOf(world, evaluation, filling, on).sort(inOrder),
@@ -135,10 +137,10 @@ export const answerPart = async (world: World, request: PartRequest): Promise<An
               groundsFor(world.book, deciding, evaluation, (trials) => workingsWith(trials, on)),
             )
           : [],
-      passedOver: passedOver(told),
+      passedOver: isWhole ? passedOver(told) : [],
       // A verdict that nothing can be said claims nothing that another rule could overrule: what is missing is asked for instead.
       unless:
-        winner === null || winner.rule.gives === 'cannot-say'
+        !isWhole || winner === null || winner.rule.gives === 'cannot-say'
           ? []
           : open
               .filter(({ rule }) => rule.gives !== winner.rule.gives)

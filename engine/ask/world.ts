@@ -2,21 +2,27 @@
 import type { Day } from '../day.ts';
 import type { Fact } from '../facts/define.ts';
 import { type Memory, rememberFacts } from '../facts/memory.ts';
+import type { See } from '../facts/views.ts';
 import { openWorkings, type Workings } from '../facts/workings.ts';
 import type { Problem } from '../problem.ts';
-import { byRank } from '../reason/choose.ts';
 import { rememberRuns } from '../reason/remember-runs.ts';
 import type { Run } from '../reason/run.ts';
 import type { SortKeys } from '../rulebook/figures.ts';
 import type { Rule, Rulebook, State, Supposition } from '../types.ts';
+import { type Ranked, rankedRules, rememberRanks } from './ranked-rules.ts';
 
 /** What has been worked out for one answer, or for answers that are set beside each other. */
 export interface WorkedOut {
   readonly facts: Memory;
   readonly run: Run;
+  readonly ranked: Ranked;
 }
 
-export const rememberWorkings = (): WorkedOut => ({ facts: rememberFacts(), run: rememberRuns() });
+export const rememberWorkings = (): WorkedOut => ({
+  facts: rememberFacts(),
+  run: rememberRuns(),
+  ranked: rememberRanks(),
+});
 
 export interface World {
   readonly book: Rulebook;
@@ -26,6 +32,7 @@ export interface World {
   /** Groups named in the question, where facts of the flock compare some of them. */
   readonly named?: readonly string[] | undefined;
   readonly sortKeys?: SortKeys | undefined;
+  readonly see?: See | undefined;
   readonly memory?: WorkedOut | undefined;
   /** Rules switched off for this answer. */
   readonly off?: ReadonlySet<string> | undefined;
@@ -49,6 +56,7 @@ export const workingsOn = (
     book: world.book,
     facts: world.facts,
     sortKeys: world.sortKeys,
+    see: world.see,
     memory: world.memory?.facts,
     named: world.named,
     on,
@@ -56,10 +64,8 @@ export const workingsOn = (
     supposing,
   });
 
-/** The rules of a question; its id is where theirs begin, so that no other rule has to be read. */
-const rulesAbout = ({ rules }: Rulebook, question: string): readonly Rule[] =>
-  Object.keys(rules).flatMap((id) => (id.startsWith(`${question}/`) ? (rules[id] ?? []) : []));
-
 /** The rules of a question that are not switched off, highest-ranking first: a rule that is off still hands its rank on. */
-export const rulesOf = ({ book, off }: World, question: string): readonly Rule[] =>
-  byRank(rulesAbout(book, question)).filter(({ id }) => off?.has(id) !== true);
+export const rulesOf = ({ book, off, memory }: World, question: string): readonly Rule[] => {
+  const ranked = (memory?.ranked ?? rankedRules)(book, question);
+  return off === undefined ? ranked : ranked.filter(({ id }) => !off.has(id));
+};

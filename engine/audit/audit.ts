@@ -36,6 +36,8 @@ export interface Grounds {
 export interface Since {
   readonly moment: Moment;
   readonly advice: Advice | null;
+  /** The day on which it was asked, where the day asked about lay ahead of that and no advice says so. */
+  readonly asked?: Day | undefined;
   /** Hash of the rules of then, where it is known without a log. */
   readonly rules?: string | undefined;
   /** What the same words were heard as then, where that is not what they are heard as now; about the day that it is now. */
@@ -87,8 +89,14 @@ export const openAudit = (grounds: Grounds, rulesFolder: string | null): Audit =
   const rulesWith = (hash: string): Rulebook | null =>
     hash === book.hash ? book : rulesFolder === null ? null : keptRules(rulesFolder, hash);
 
-  const earlierOf = ({ moment, advice, rules = advice?.rules ?? book.hash }: Since): Earlier => ({
+  const earlierOf = ({
     moment,
+    advice,
+    asked = advice?.request.asked,
+    rules = advice?.rules ?? book.hash,
+  }: Since): Earlier => ({
+    moment,
+    asked,
     rules,
     book: rulesWith(rules),
     said: advice,
@@ -116,7 +124,7 @@ export const openAudit = (grounds: Grounds, rulesFolder: string | null): Audit =
   });
 
   const depthOf = (question: string): Depth =>
-    book.questions[question]?.kind === 'list' ? 'now' : 'verdict';
+    book.questions[question]?.kind === 'list' ? 'tasks' : 'verdict';
 
   return {
     compare: (request, since, wanted) => compareWith(look, request, since, wanted),

@@ -3,10 +3,16 @@ import type { Day } from '../day.ts';
 import { inForce } from '../rulebook/figures.ts';
 import type { Cause, Entry, HeardAs, Moment, Request, Rulebook } from '../types.ts';
 
+/** A moment, and the day from which it was looked at where that lay before it. */
+export interface Seen {
+  readonly moment: Moment;
+  readonly asked?: Day | undefined;
+}
+
 /** Two moments, the earlier with the hash of the rules that held then. */
 export interface Between {
-  readonly earlier: Moment;
-  readonly later: Moment;
+  readonly earlier: Seen;
+  readonly later: Seen;
   /** Hash of the rules of then. */
   readonly rules: string;
   readonly book: Rulebook;
@@ -45,6 +51,15 @@ const figuresBetween = ({ figures }: Rulebook, from: Day, to: Day): Cause[] =>
     return old === now ? [] : [{ kind: 'figure', figure: figure.id, from: now.from }];
   });
 
+/** The days that went by: between the days asked about, or, where that is one and the same, between the days it was seen from. */
+const daysGone = (earlier: Seen, later: Seen): Cause[] => {
+  const isSameDay = earlier.moment.on === later.moment.on;
+  const [from, to] = [earlier, later].map(({ moment, asked }) =>
+    isSameDay ? (asked ?? moment.on) : moment.on,
+  );
+  return from === undefined || to === undefined || from === to ? [] : [{ kind: 'days', from, to }];
+};
+
 /**
  * The possible causes: entries first, the latest of them before all others since it is what tipped the scales, corrections
  * and what was taken back among them; then figures, rules, that days went by, and that the words are heard otherwise.
@@ -58,9 +73,9 @@ export const candidatesBetween = ({
   heard,
 }: Between): readonly Cause[] => [
   ...entries.map(causeOf).reverse(),
-  ...figuresBetween(book, earlier.on, later.on),
+  ...figuresBetween(book, earlier.moment.on, later.moment.on),
   ...(rules === book.hash ? [] : [{ kind: 'rules', from: rules, to: book.hash } as const]),
-  ...(earlier.on === later.on ? [] : [{ kind: 'days', from: earlier.on, to: later.on } as const]),
+  ...daysGone(earlier, later),
   ...(heard === undefined
     ? []
     : [{ kind: 'heard', words: heard.words, from: heardAs(heard.from), to: heardAs(heard.to) } as const]),

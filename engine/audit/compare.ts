@@ -26,6 +26,8 @@ export type Look = (view: View, request: Request, depth: Depth) => Promise<Answe
 /** An earlier moment, with what is still known of the answer given then. */
 export interface Earlier {
   readonly moment: Moment;
+  /** The day on which it was asked, where the day asked about lay ahead of that. */
+  readonly asked?: Day | undefined;
   /** Hash of the rules that held. */
   readonly rules: string;
   /** Those rules; null when they are not at hand. */
@@ -64,7 +66,7 @@ interface Scope {
 const scopeOf = (question: Question | undefined, withDays: boolean): Scope => {
   const ahead = withDays && (question?.results ?? []).some(isFoundAhead);
   const isList = question?.kind === 'list';
-  return { withDays: ahead, withTasks: isList, depth: isList ? 'now' : ahead ? 'when' : 'verdict' };
+  return { withDays: ahead, withTasks: isList, depth: isList ? 'tasks' : ahead ? 'when' : 'verdict' };
 };
 
 /** The log holds no tasks, so what it says is compared without. */
@@ -90,9 +92,9 @@ const lookBefore = async (
   scope: Scope,
   look: Look,
 ): Promise<Before> => {
-  const { moment } = earlier;
+  const { moment, asked } = earlier;
   const replayed = async (rules: Rulebook): Promise<Answer> =>
-    look({ moment, book: rules }, { ...request, moment }, scope.depth);
+    look({ moment, book: rules }, { ...request, moment, asked }, scope.depth);
   const logged =
     earlier.said === null ? null : pointsIn({ ...scope, withTasks: false }, earlier.said, moment.on);
   const answer = earlier.book === null ? null : await replayed(earlier.book).catch(() => null);
@@ -114,7 +116,7 @@ export const compare = async (comparing: Comparing, look: Look): Promise<Compari
   const scopeFor = ({ question }: Request, withDays = comparing.withDays): Scope =>
     scopeOf(book.questions[question], withDays);
   const scope = scopeFor(request);
-  const now: View = { moment: request.moment, book };
+  const now: View = { moment: request.moment, asked: request.asked, book };
   const answer = await look(now, request, scope.depth);
   const before = await lookBefore(comparing, asked, scopeFor(asked), look);
   const isLogOnly = before.doubt !== null && earlier.said !== null;
@@ -122,9 +124,9 @@ export const compare = async (comparing: Comparing, look: Look): Promise<Compari
   const differences = differencesBetween(before.points, after).filter(comparing.counts);
 
   const all = candidatesBetween({
-    earlier: earlier.moment,
+    earlier,
     // Days that lie between what was heard then and what is heard now did not pass.
-    later: asked.moment,
+    later: asked,
     rules: earlier.rules,
     book,
     entries,
@@ -135,7 +137,8 @@ export const compare = async (comparing: Comparing, look: Look): Promise<Compari
     ...view,
     book: narrowTo(view.book, (view.request ?? request).question, tasks),
   });
-  const old = narrow({ moment: earlier.moment, book: earlier.book ?? book, request: asked });
+  const then: View = { moment: earlier.moment, asked: earlier.asked, book: earlier.book ?? book };
+  const old = narrow({ ...then, request: asked });
   const known = new Map<string, Points>();
   const replay: Replay = async (undone, ahead) => {
     const key = JSON.stringify([all.flatMap((each, at) => (undone.includes(each) ? [at] : [])), ahead]);
@@ -144,7 +147,8 @@ export const compare = async (comparing: Comparing, look: Look): Promise<Compari
     const view = undoCauses(narrow({ ...now, request }), old, undone);
     const of = view.request ?? request;
     const own = scopeFor(of, ahead);
-    const points = pointsIn(own, await look(view, { ...of, moment: view.moment }, own.depth), view.moment.on);
+    const again: Request = { ...of, moment: view.moment, asked: view.asked };
+    const points = pointsIn(own, await look(view, again, own.depth), view.moment.on);
     known.set(key, points);
     return points;
   };

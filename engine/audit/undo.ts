@@ -7,6 +7,8 @@ import type { Cause, Figure, Moment, Request, Rulebook } from '../types.ts';
 export interface View {
   readonly moment: Moment;
   readonly book: Rulebook;
+  /** The day it is seen from, where the day asked about lies ahead of that. */
+  readonly asked?: Day | undefined;
   /** What the words are heard to ask, where that may differ between two views. */
   readonly request?: Request | undefined;
 }
@@ -35,6 +37,7 @@ export const undoCauses = (now: View, then: View, causes: readonly Cause[]): Vie
   const request = has('heard') ? then.request : now.request;
   return {
     request,
+    asked: has('days') ? then.asked : (request ?? now).asked,
     moment: {
       ...now.moment,
       on: has('days') ? then.moment.on : (request ?? now).moment.on,

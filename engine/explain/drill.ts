@@ -1,5 +1,5 @@
 /** Down an answer from anything it says: what each fact was made of, as recorded while it was worked out. */
-import type { Answer, Reason, Sentence, Step } from '../types.ts';
+import type { Answer, FigureUse, Reason, Sentence, Step } from '../types.ts';
 
 const same = (step: Step, fact: string, group: string | null): boolean =>
   step.fact === fact && (step.group === null || step.group === group);
@@ -53,6 +53,25 @@ export const stepsAt = (
   return part === undefined ? undefined : stepsAt(answer, [part], rest);
 };
 
+/** A sentence of an answer, the group it is about, and the rule that says it. */
+export interface SentenceSaid {
+  readonly says: Sentence;
+  readonly group: string | null;
+  readonly rule: string;
+}
+
+/** Every sentence that an answer says, part by part: claim, reasons, remarks, cautions, tasks, what would overrule it. */
+export const sentencesSaid = ({ parts }: Answer): readonly SentenceSaid[] =>
+  parts.flatMap((part) => [
+    ...(part.headline === null || part.rule === null
+      ? []
+      : [{ says: part.headline, group: part.group, rule: part.rule }]),
+    ...part.reasons.map(({ says, group, rule }) => ({ says, group, rule })),
+    ...[...part.remarks, ...part.cautions].map(({ says, rule }) => ({ says, group: part.group, rule })),
+    ...part.steps.map(({ says, group, rule }) => ({ says, group, rule })),
+    ...part.unless.map(({ says, rule }) => ({ says, group: part.group, rule })),
+  ]);
+
 /** The steps of every value that the answer says anywhere: claims, reasons, remarks, cautions, tasks and results. */
 export const stepsSaid = (answer: Answer): readonly Step[] =>
   eachOnce([
@@ -61,10 +80,19 @@ export const stepsSaid = (answer: Answer): readonly Step[] =>
         ? []
         : factsIn(part.headline).map((fact) => stepOf(answer, fact, part.group))),
       ...part.reasons.flatMap((reason) => stepsBehind(answer, reason)),
-      ...[...part.remarks, ...part.cautions].flatMap(({ says }) =>
-        factsIn(says).map((fact) => stepOf(answer, fact, part.group)),
-      ),
-      ...part.steps.flatMap((step) => factsIn(step.says).map((fact) => stepOf(answer, fact, step.group))),
     ]),
+    ...sentencesSaid(answer).flatMap(({ says, group }) =>
+      factsIn(says).map((fact) => stepOf(answer, fact, group)),
+    ),
     ...answer.results.map(({ fact, group }) => stepOf(answer, fact, group)),
   ]);
+
+/** The figures that fill its sentences, each once. */
+export const figuresSaid = (answer: Answer): readonly FigureUse[] => {
+  const used = sentencesSaid(answer).flatMap(({ says }) =>
+    Object.values(says.values).flatMap(({ figure }) => figure ?? []),
+  );
+  return used.filter(
+    ({ id, value }, at) => used.findIndex((other) => other.id === id && other.value === value) === at,
+  );
+};

@@ -16,7 +16,7 @@ const shownFor = (name: string, filling: Filling): Shown => {
   if (name === 'until') return { value: filling.until, unit: 'date' };
   if (!name.includes('/')) return filling.fact(name);
   const use = filling.figure(name);
-  return { value: use?.value ?? null, unit: use?.unit ?? null };
+  return use === undefined ? { value: null, unit: null } : { value: use.value, unit: use.unit, figure: use };
 };
 
 /** The template with a value for every {name} in it. */

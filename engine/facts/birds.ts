@@ -18,6 +18,12 @@ export const birdFacts = [
     },
   }),
   defineFact({
+    id: 'only-thought-of',
+    unit: null,
+    // A group that was laid over the records to answer for it stands on no line of them.
+    compute: (read) => (read.group.line === 0 ? 'yes' : 'no'),
+  }),
+  defineFact({
     id: 'kind',
     unit: null,
     compute: (read) => {
@@ -44,11 +50,11 @@ export const birdFacts = [
   defineFact({
     id: 'alive',
     unit: 'bird',
-    needs: ['lost'],
+    needs: ['lost', 'boxed', 'dead-on-arrival', 'processed'],
     compute: (read) => {
-      const { group } = read;
-      read.from(arrivalOf(group), ...group.processed);
-      return group.boxed - group.dead - read.number('lost') - sum(group.processed.map((each) => each.count));
+      read.from(arrivalOf(read.group), ...read.group.processed);
+      const gone = ['dead-on-arrival', 'lost', 'processed'].map((fact) => read.number(fact));
+      return read.number('boxed') - sum(gone);
     },
   }),
   defineFact({

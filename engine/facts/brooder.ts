@@ -3,6 +3,7 @@ import { addDays, type Day, daysBetween } from '../day.ts';
 import type { Sign } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
 import { settingOf } from './setting.ts';
+import { signsFor } from './signs-for.ts';
 
 const daysInWeek = 7;
 
@@ -19,10 +20,7 @@ const heatlessAt = (read: Reader, days: number, feathered: boolean): number | un
 
 /** Signs of these names for the group or for all birds, oldest first. */
 const signsOf = (read: Reader, fits: (sign: string) => boolean): readonly Sign[] =>
-  read.state.signs.filter(
-    (each) =>
-      fits(each.sign) && each.on <= read.on && (each.group === null || each.group === read.group.name),
-  );
+  signsFor(read).filter((each) => fits(each.sign) && each.on <= read.on);
 
 /** The last record of the heat going on or off. */
 const heatSign = (read: Reader): Sign | undefined =>

@@ -1,6 +1,7 @@
 /** What a fact is: a named value with a unit, worked out from state, figures and other facts at a moment. */
 import type { Day } from '../day.ts';
 import type { FromEntry, Group, Shown, State, Value } from '../types.ts';
+import type { SeeLists } from './views.ts';
 
 /** Unit of a fact: a base unit of `rules/units.yaml`, `date` for a day, `date-time` for a local day and time (`2026-05-16T07:00`), `named` for causes and signs by their ids (`hawk`, `hawk=2 unknown=1`), `series` for what a picture is drawn from (JSON text), or null for a choice or a yes or no. */
 export type FactUnit = string | null;
@@ -21,14 +22,20 @@ export interface Reader {
   readonly asked: Day;
   /** Last day of the span asked about, included; null when the question has none. */
   readonly until: Day | null;
+  /** Something made once of parts of the state and kept with them; every part is given by name, so that it is put down. */
+  readonly see: SeeLists;
+  /** Days of which weather is on record, newest first. */
+  weatherDays(): readonly Day[];
   /** A needed number, boolean or text. The fact must be declared in `needs`. */
   number(fact: string): number;
   yes(fact: string): boolean;
   text(fact: string): string;
   /** A wanted value; undefined when it is not known. The fact must be declared in `wants`. */
   maybe(fact: string): Value | undefined;
-  /** A fact of each group that has birds, undefined where unknown. Must be declared in `each`. */
+  /** A fact of every group that has arrived, undefined where unknown. Must be declared in `each`. */
   each(fact: string): readonly { readonly group: Group; readonly value: Value | undefined }[];
+  /** The same of one of them alone; undefined also for one that has not arrived. */
+  of(fact: string, group: Group): Value | undefined;
   /** A figure, in base units; entered by its own axes unless `at` gives them. Throws when the table has no such entry: declare a default row. */
   figure(id: string, at?: readonly Value[]): number;
   /** The same, undefined where the table has nothing. */

@@ -41,6 +41,53 @@ const rateOnRecord = (read: Reader): number | undefined => {
   return (recent.reduce((sum, each) => sum + each.count, 0) / days) * daysInWeek;
 };
 
+/** Birds of one processing as they went in, with the mean of their batch, kg. */
+interface Lot {
+  count: number;
+  readonly each: number;
+}
+
+/** Every processing, oldest first. */
+const lotsIn = (read: Reader): Lot[] => {
+  const weights = read.each('carcass-so-far');
+  return read
+    .each('processed')
+    .flatMap(({ group, value }, index) => {
+      const each = Number(weights[index]?.value ?? 0) / Math.max(1, Number(value ?? 0));
+      return group.processed.map(({ on, line, count }) => ({ on, line, count, each }));
+    })
+    .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.line - b.line));
+};
+
+/** Birds that left the freezer at one time; `mass` where what they weighed was told. */
+const takings = ({ state, on }: Reader) =>
+  [
+    ...state.eaten,
+    ...state.shares.filter(({ step }) => step === 'handed').map((each) => ({ ...each, mass: null })),
+  ]
+    .filter((each) => each.on <= on)
+    .sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : a.line - b.line));
+
+/** What was taken out weighed, kg: as told, else what the oldest that were left then weigh, so that a later batch changes nothing. */
+const weightTaken = (read: Reader): number => {
+  const birds = read.number('frozen-in');
+  const usual = birds === 0 ? 0 : read.number('frozen-weight-in') / birds;
+  const lots = lotsIn(read);
+  const taken = takings(read);
+  read.from(...taken);
+  return taken.reduce((sum, { count, mass }) => {
+    let wanted = count;
+    let weight = 0;
+    for (const lot of lots) {
+      const gone = Math.min(wanted, lot.count);
+      lot.count -= gone;
+      wanted -= gone;
+      weight += gone * lot.each;
+    }
+    return sum + (mass ?? weight + wanted * usual);
+  }, 0);
+};
+
 export const freezerStockFacts = [
   defineFact({
     id: 'frozen-in',
@@ -86,17 +133,9 @@ export const freezerStockFacts = [
     id: 'frozen-weight-out',
     unit: 'kg',
     per: 'flock',
-    needs: ['frozen-in', 'frozen-weight-in', 'handed'],
-    compute: (read) => {
-      const birds = read.number('frozen-in');
-      const usual = birds === 0 ? 0 : read.number('frozen-weight-in') / birds;
-      return (
-        read.number('handed') * usual +
-        read.state.eaten
-          .filter((each) => each.on <= read.on)
-          .reduce((sum, { mass, count }) => sum + (mass ?? count * usual), 0)
-      );
-    },
+    needs: ['frozen-in', 'frozen-weight-in', 'frozen-eaten', 'handed'],
+    each: ['processed', 'carcass-so-far'],
+    compute: weightTaken,
   }),
   defineFact({
     id: 'freezer-left-weight',

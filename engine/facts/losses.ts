@@ -3,6 +3,7 @@ import { addDays, type Day, daysBetween } from '../day.ts';
 import type { Loss } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
 import { asCounted, idsIn } from './named-list.ts';
+import { signsFor } from './signs-for.ts';
 
 /** Classes of causes that were seen for what they were, so that they say nothing about sickness. */
 const accidents = ['hunter', 'crush', 'weather', 'shipping'];
@@ -29,12 +30,8 @@ const unexplained = (read: Reader, from: Day, to: Day): readonly Loss[] =>
 /** Different signs of sickness in the words of the question, or seen in the group or in all birds, that still count. */
 export const signsOfSickness = (read: Reader): readonly string[] => {
   const since = addDays(read.on, -read.figure('health/signs-stand'));
-  const ill = read.state.signs.filter(
-    (each) =>
-      each.on > since &&
-      each.on <= read.on &&
-      (each.group === null || each.group === read.group.name) &&
-      read.signClass(each.sign) === 'illness',
+  const ill = signsFor(read).filter(
+    (each) => each.on > since && each.on <= read.on && read.signClass(each.sign) === 'illness',
   );
   read.from(...ill);
   const told = idsIn(read.text('signs-told')).filter((sign) => read.signClass(sign) === 'illness');

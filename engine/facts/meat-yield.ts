@@ -64,10 +64,10 @@ export const meatYieldFacts = [
   defineFact({
     id: 'yield-age',
     unit: 'day',
-    needs: ['age', 'yield-on'],
+    needs: ['age', 'yield-on', 'only-thought-of'],
     wants: ['weight-told'],
     compute: (read) =>
-      read.maybe('weight-told') === undefined
+      read.maybe('weight-told') === undefined && read.text('only-thought-of') === 'no'
         ? daysBetween(read.group.hatched, read.text('yield-on'))
         : read.number('age'),
   }),

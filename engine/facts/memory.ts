@@ -1,10 +1,16 @@
 /** Facts worked out before: one serves again where all that it looked at is the same, so a replay works out only what differs. */
-import type { Step } from '../types.ts';
+import type { Rulebook, Step } from '../types.ts';
 import type { Read, Seen } from './reads.ts';
 import type { Setup } from './workings.ts';
 
 /** Steps of facts over several moments, states and suppositions of one flock. */
 export interface Memory {
+  /** The part of it in which whatever any fact may look at without a word is as in this setup. */
+  around(setup: Setup): Known;
+}
+
+/** Steps of facts between which only what they are noted to look at differs. */
+export interface Known {
   /** The step that would come out again; undefined where it is not known. @param stepOf another fact as it is now */
   recall(key: string, setup: Setup, stepOf: (fact: string, group: string | null) => Step): Step | undefined;
   /** Keeps a step with all that was looked at for it, in order. */
@@ -24,19 +30,54 @@ const forkAt = ({ read }: Seen): Fork => ({ read, next: new Map() });
 
 const isStep = (read: Read, _found: unknown): _found is Step => 'fact' in read;
 
-/** Makes a memory, to be kept for one answer or one comparison of answers and no longer: it only grows. */
-export const rememberFacts = (): Memory => {
+/** What facts look at all the time, so that noting it each time would cost more than it saves. */
+interface Ground {
+  readonly units: Rulebook['units'];
+  readonly words: Rulebook['words'];
+  /** Figures that the keeper set, and those supposed, as text. */
+  readonly ownFigures: string;
+  readonly supposedFigures: string;
+}
+
+const groundOf = ({ book, state, supposing }: Setup): Ground => ({
+  units: book.units,
+  words: book.words,
+  ownFigures: JSON.stringify(state.ownFigures),
+  supposedFigures: JSON.stringify(supposing.filter(({ what }) => 'figure' in what)),
+});
+
+const isSame = (one: Ground, other: Ground): boolean =>
+  one.units === other.units &&
+  one.words === other.words &&
+  one.ownFigures === other.ownFigures &&
+  one.supposedFigures === other.supposedFigures;
+
+const rememberSteps = (): Known => {
   const ways = new Map<string, Fork | Step>();
-  const prints = new WeakMap<object, string>();
-  const printOf = (thing: object): string => {
-    const print = prints.get(thing) ?? `\0${JSON.stringify(thing)}`;
-    prints.set(thing, print);
-    return print;
+  const signs = new WeakMap<object, unknown>();
+  const firsts = new Map<string, { readonly thing: object; print?: string }>();
+  const printOf = (thing: object): string => `\0${JSON.stringify(thing)}`;
+  /** The first thing found at a place stands for itself and for all that say the same: most often there is no other to read it beside. */
+  const madeSign = (name: string, thing: object): unknown => {
+    const first = firsts.get(name);
+    if (first === undefined) {
+      firsts.set(name, { thing });
+      return thing;
+    }
+    first.print ??= printOf(first.thing);
+    const print = printOf(thing);
+    return print === first.print ? first.thing : print;
+  };
+  const signOfThing = (name: string, thing: object): unknown => {
+    const sign = signs.get(thing) ?? madeSign(name, thing);
+    signs.set(thing, sign);
+    return sign;
   };
   /** What stands for a thing found: for a fact what others are told of it. Two things with the same are the same. */
   const signOf = (read: Read, found: unknown): unknown => {
+    if ('isItself' in read && read.isItself === true) return found;
     const told = isStep(read, found) ? (found.value ?? found.missing) : found;
-    return typeof told === 'object' && told !== null ? printOf(told) : told;
+    return typeof told === 'object' && told !== null ? signOfThing(read.name, told) : told;
   };
   return {
     recall: (key, setup, stepOf) => {
@@ -60,6 +101,21 @@ export const rememberFacts = (): Memory => {
         way.next.set(sign, on);
         way = on;
       }
+    },
+  };
+};
+
+/** Makes a memory, to be kept for one answer or one comparison of answers and no longer: it only grows. */
+export const rememberFacts = (): Memory => {
+  const grounds: { readonly ground: Ground; readonly known: Known }[] = [];
+  return {
+    around: (setup) => {
+      const ground = groundOf(setup);
+      const found = grounds.find((each) => isSame(each.ground, ground));
+      if (found !== undefined) return found.known;
+      const known = rememberSteps();
+      grounds.push({ ground, known });
+      return known;
     },
   };
 };

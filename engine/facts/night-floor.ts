@@ -1,6 +1,7 @@
 /** The coldest night that birds can stand out of doors, by their age, their feathers and how harsh the night is. */
 import type { Sign } from '../types.ts';
 import type { Reader } from './define.ts';
+import { signsFor } from './signs-for.ts';
 
 /** Figures that `nightFloorFor` reads; a fact that uses it declares them. */
 export const nightFigures = [
@@ -11,12 +12,7 @@ export const nightFigures = [
 
 /** Signs of these names for the group or for all birds, oldest first. */
 export const signsOf = (read: Reader, ...names: readonly string[]): readonly Sign[] =>
-  read.state.signs.filter(
-    (each) =>
-      names.includes(each.sign) &&
-      each.on <= read.on &&
-      (each.group === null || each.group === read.group.name),
-  );
+  signsFor(read).filter((each) => names.includes(each.sign) && each.on <= read.on);
 
 /** The coldest air, °C, that they stand in a pen; `harsh` is wet or windy. Undefined for an age that stands no night. */
 export const nightFloorFor = (

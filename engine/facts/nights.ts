@@ -1,5 +1,5 @@
 /** Nights, days and rain as far as they are on record; beyond that they are taken to go on as they were, aloud. */
-import { addDays, type Day, daysBetween } from '../day.ts';
+import { addDays, type Day } from '../day.ts';
 import type { Air } from '../types.ts';
 import { defineFact, type Reader } from './define.ts';
 import { forecastFigures, restOn } from './weather/forecast-age.ts';
@@ -14,12 +14,12 @@ const daysFrom = (on: Day, count: number): Day[] =>
   Array.from({ length: count }, (_, index) => addDays(on, index));
 
 /** The latest values on record that are not older than a figure allows, newest first. */
-const latest = (read: Reader, measure: Measure, within: number): Air[] =>
-  Object.keys(read.state.weather)
-    .filter((day) => daysBetween(day, read.asked) <= within)
-    .sort()
-    .reverse()
-    .flatMap((day) => noted(read, day, measure) ?? []);
+const latest = (read: Reader, measure: Measure, within: number): Air[] => {
+  const oldest = addDays(read.asked, -within);
+  const days = read.weatherDays();
+  const old = days.findIndex((day) => day < oldest);
+  return (old === -1 ? days : days.slice(0, old)).flatMap((day) => noted(read, day, measure) ?? []);
+};
 
 export const nightFacts = [
   defineFact({

@@ -4,6 +4,7 @@ import type { Assumed, Figure, FigureUse, FromEntry, Step, Value } from '../type
 import type { Fact, Reader } from './define.ts';
 import { type FigureInBase, figureNamed } from './look-up.ts';
 import type { Reads } from './reads.ts';
+import type { See } from './views.ts';
 import type { Setup } from './workings.ts';
 
 /** What went into a fact so far. */
@@ -17,15 +18,22 @@ export interface Draft {
 /** Where a reader gets facts and figures from. */
 export interface Sources {
   readonly reads: Reads;
+  readonly see: See;
   step(fact: string, group: string | null): Step;
   /** A figure at axis values, by its own axes where none are given; undefined where there is nothing. */
   figure(id: string, group: string | null, at?: readonly Value[]): FigureInBase | undefined;
 }
 
+const usedOf = (used: Map<string, Set<string | null>>, fact: string): Set<string | null> => {
+  const groups = used.get(fact) ?? new Set();
+  used.set(fact, groups);
+  return groups;
+};
+
 /** The reader for one fact, of one group or of the flock; what it hands out goes on the draft. */
 export const readerFor = (
   { book, facts, sortKeys }: Setup,
-  { reads, step, figure: lookUp }: Sources,
+  { reads, see, step, figure: lookUp }: Sources,
   fact: Fact,
   group: string | null,
   draft: Draft,
@@ -33,12 +41,19 @@ export const readerFor = (
   const declared = (list: readonly string[], id: string): void => {
     if (!list.includes(id)) throw new Error(`fact ${fact.id} reads ${id} without declaring it`);
   };
+  // A lifetime of flocks has hundreds of groups and thousands of entries: what is down already is looked up, not searched for.
+  const used = new Map<string, Set<string | null>>();
+  for (const each of draft.facts) usedOf(used, each.fact).add(each.group);
   const use = (id: string, of: string | null): Step => {
     const per = facts.get(id)?.per === 'flock' ? null : of;
-    if (!draft.facts.some((each) => each.fact === id && each.group === per))
+    const groups = usedOf(used, id);
+    if (!groups.has(per)) {
+      groups.add(per);
       draft.facts.push({ fact: id, group: per });
+    }
     return step(id, of);
   };
+  const lines = new Set<number>();
   const needed = (id: string): Value => {
     declared(fact.needs, id);
     const { value } = use(id, group);
@@ -64,6 +79,8 @@ export const readerFor = (
     keysOf(tableOf(id), reads.on, branch, sortKeys);
   return {
     state: reads.state,
+    see,
+    weatherDays: reads.weatherDays,
     get on() {
       return reads.on;
     },
@@ -94,6 +111,10 @@ export const readerFor = (
         .filter((each) => each.arrived <= reads.on)
         .map((each) => ({ group: each, value: use(id, each.name).value ?? undefined }));
     },
+    of: (id, { name, arrived }) => {
+      declared(fact.each, id);
+      return arrived <= reads.on ? (use(id, name).value ?? undefined) : undefined;
+    },
     figure: (id, at) => {
       const found = look(id, at);
       if (found === undefined)
@@ -122,7 +143,10 @@ export const readerFor = (
     signClass: (sign) => reads.words.signs[sign]?.class ?? 'other',
     from: (...entries) => {
       for (const { on: day, line } of entries) {
-        if (!draft.entries.some((each) => each.line === line)) draft.entries.push({ on: day, line });
+        // A group that was only laid over the records stands on no line.
+        if (line <= 0 || lines.has(line)) continue;
+        lines.add(line);
+        draft.entries.push({ on: day, line });
       }
     },
     assume: (id, values = {}) => {

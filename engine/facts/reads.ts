@@ -5,7 +5,12 @@ import type { Setup } from './workings.ts';
 
 /** One thing looked at: something that can be found in the setup of any moment, or another fact. */
 export type Read =
-  | { readonly name: string; readonly look: (setup: Setup) => unknown }
+  | {
+      readonly name: string;
+      readonly look: (setup: Setup) => unknown;
+      /** True where only the very same thing will do: then it need not be read through to be known again. */
+      readonly isItself?: boolean;
+    }
   | { readonly name: string; readonly fact: string; readonly group: string | null };
 
 /** A thing looked at, with what was found there: for a fact its step. */
@@ -22,6 +27,8 @@ export interface Around {
   readonly until: Day | null;
   readonly named: readonly string[];
   readonly words: Rulebook['words'];
+  /** Days of which weather is on record, newest first. */
+  weatherDays(): readonly Day[];
   group(name: string | null): Group | undefined;
 }
 
@@ -33,20 +40,31 @@ export interface Reads extends Around {
   step(step: Step): void;
   /** Does something and tells all that was looked at meanwhile, each once, in the order in which it was. */
   during<T>(work: () => T): { readonly done: T; readonly seen: readonly Seen[] };
+  /** Does something of which nothing is kept. */
+  unnoted<T>(work: () => T): T;
 }
 
 const groupIn = ({ groups }: State, name: string | null): Group | undefined =>
   groups.find((group) => group.name === name);
 
-const around = ({ state, on, until, named = [], book }: Setup): Around => ({
-  state,
-  on,
-  asked: state.on,
-  until,
-  named,
-  words: book.words,
-  group: (name) => groupIn(state, name),
-});
+const newestFirst = (weather: State['weather']): readonly Day[] => Object.keys(weather).sort().reverse();
+
+const weatherDaysIn = ({ state, see }: Setup): readonly Day[] =>
+  see === undefined ? newestFirst(state.weather) : see(newestFirst, state.weather);
+
+const around = (setup: Setup): Around => {
+  const { state, on, until, named = [], book } = setup;
+  return {
+    state,
+    on,
+    asked: state.on,
+    until,
+    named,
+    words: book.words,
+    weatherDays: () => weatherDaysIn(setup),
+    group: (name) => groupIn(state, name),
+  };
+};
 
 /** Only hands out: for the workings of one moment alone. */
 export const noteNothing = (setup: Setup): Reads => ({
@@ -54,6 +72,7 @@ export const noteNothing = (setup: Setup): Reads => ({
   figure: () => undefined,
   step: () => undefined,
   during: (work) => ({ done: work(), seen: [] }),
+  unnoted: (work) => work(),
 });
 
 const looks = {
@@ -61,18 +80,8 @@ const looks = {
   asked: ({ state }) => state.on,
   until: ({ until }) => until,
   named: ({ named }) => named,
-  words: ({ book }) => book.words,
-  units: ({ book }) => book.units,
-  ownFigures: ({ state }) => state.ownFigures,
+  weatherDays: weatherDaysIn,
 } satisfies Readonly<Record<string, (setup: Setup) => unknown>>;
-
-/** A figure with whatever is supposed in its place. */
-const figureIn =
-  (id: string) =>
-  ({ book, supposing }: Setup): unknown => {
-    const supposed = supposing.find(({ what }) => 'figure' in what && what.figure === id);
-    return supposed === undefined ? book.figures[id] : [book.figures[id], supposed];
-  };
 
 /** A figure with one value is the same on every day, and what rests on no other may serve for all of them. */
 const isDated = ({ book, state }: Setup, id: string): boolean => {
@@ -81,7 +90,7 @@ const isDated = ({ book, state }: Setup, id: string): boolean => {
   return values > 1 || state.ownFigures.length > 0;
 };
 
-type Tell = (name: string, lookFor: () => (setup: Setup) => unknown) => void;
+type Tell = (name: string, lookFor: () => (setup: Setup) => unknown, isItself?: boolean) => void;
 
 /** A part of the state that is looked into by keys, such as the weather by its days: each key is a thing of its own. */
 const watchedByKey = <T>(
@@ -125,11 +134,11 @@ interface Frame {
 export const noteReads = (setup: Setup): Reads => {
   const told = around(setup);
   let frame: Frame | undefined;
-  const note: Tell = (name, lookFor) => {
+  const note: Tell = (name, lookFor, isItself = false) => {
     if (frame === undefined || frame.names.has(name)) return;
     frame.names.add(name);
     const look = lookFor();
-    frame.seen.push({ read: { name, look }, found: look(setup) });
+    frame.seen.push({ read: { name, look, isItself }, found: look(setup) });
   };
   const noteOne = (name: keyof typeof looks): void => note(name, () => looks[name]);
   return {
@@ -150,9 +159,10 @@ export const noteReads = (setup: Setup): Reads => {
       noteOne('named');
       return told.named;
     },
-    get words() {
-      noteOne('words');
-      return told.words;
+    words: told.words,
+    weatherDays: () => {
+      noteOne('weatherDays');
+      return told.weatherDays();
     },
     group: (name) => {
       note(`group ${name}`, () => (now) => groupIn(now.state, name));
@@ -161,9 +171,13 @@ export const noteReads = (setup: Setup): Reads => {
     figure: (id) => {
       const name = `figure ${id}`;
       if (frame?.names.has(name) === true) return;
-      note(name, () => figureIn(id));
-      noteOne('ownFigures');
-      noteOne('units');
+      note(
+        name,
+        () =>
+          ({ book }) =>
+            book.figures[id],
+        true,
+      );
       if (isDated(setup, id)) noteOne('on');
     },
     step: (step) => {
@@ -171,6 +185,15 @@ export const noteReads = (setup: Setup): Reads => {
       frame.names.add(step);
       const { fact, group } = step;
       frame.seen.push({ read: { name: `fact ${fact} ${group}`, fact, group }, found: step });
+    },
+    unnoted: (work) => {
+      const outer = frame;
+      frame = undefined;
+      try {
+        return work();
+      } finally {
+        frame = outer;
+      }
     },
     during: (work) => {
       const outer = frame;

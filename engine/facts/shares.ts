@@ -4,6 +4,7 @@ import { defineFact, type Reader } from './define.ts';
 import { asCounted } from './named-list.ts';
 import { settingNumber } from './setting.ts';
 import { partMoney, sumMoney, timesMoney } from './sums/exact-money.ts';
+import { onlyAsked } from './told.ts';
 
 const same = (one: string, other: string): boolean => one.trim().toLowerCase() === other.trim().toLowerCase();
 
@@ -91,6 +92,9 @@ export const shareFacts = [
       return [...byPerson(shares).values()].reduce((sum, own) => sum + waitingOf(own), 0);
     },
   }),
+  onlyAsked('asks-to-promise', null, 'no'),
+  // Only a question names it.
+  defineFact({ id: 'birds-to-promise', unit: 'bird', per: 'flock', compute: () => 0 }),
   defineFact({
     id: 'handed',
     unit: 'bird',

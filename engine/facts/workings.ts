@@ -8,6 +8,7 @@ import { type FigureInBase, openFigures } from './look-up.ts';
 import type { Memory } from './memory.ts';
 import { type Draft, readerFor } from './reader.ts';
 import { noteNothing, noteReads } from './reads.ts';
+import { rememberViews, type See } from './views.ts';
 
 export interface Setup {
   readonly state: State;
@@ -21,6 +22,8 @@ export interface Setup {
   readonly named?: readonly string[] | undefined;
   /** Sorts the keys of tables; one that remembers saves a look ahead from sorting them every day. */
   readonly sortKeys?: SortKeys | undefined;
+  /** Makes and keeps what facts want to see of the state; one that lasts serves all moments of a ledger. */
+  readonly see?: See | undefined;
   /** Facts worked out for other moments, to be used again where nothing that they looked at differs. */
   readonly memory?: Memory | undefined;
 }
@@ -37,9 +40,12 @@ export interface Workings {
 const keyOf = (fact: string, group: string | null): string => (group === null ? fact : `${fact}\0${group}`);
 
 /** Prepares the workings of one moment. Nothing is computed until it is asked for. */
-export const openWorkings = (setup: Setup): Workings => {
+export const openWorkings = (given: Setup): Workings => {
+  const see = given.see ?? rememberViews();
+  const setup = { ...given, see };
   const { book, facts, supposing, memory } = setup;
   const reads = memory === undefined ? noteNothing(setup) : noteReads(setup);
+  const remembered = memory?.around(setup);
   const done = new Map<string, Step>();
   const underway = new Set<string>();
   const supposedFact = (id: string, group: string | null) =>
@@ -87,7 +93,7 @@ export const openWorkings = (setup: Setup): Workings => {
       if (need.value === null) add(need.missing);
     }
     if (missing.length > 0) return { ...blank, value: null, missing, supposed: false };
-    const value = fact.compute(readerFor(setup, { reads, step, figure }, fact, group, draft));
+    const value = fact.compute(readerFor(setup, { reads, see, step, figure }, fact, group, draft));
     if (value === undefined || Number.isNaN(value)) {
       return { ...blank, value: null, missing: [{ fact: fact.id, group }], supposed: false };
     }
@@ -106,11 +112,11 @@ export const openWorkings = (setup: Setup): Workings => {
 
   /** A step from memory, or else worked out and kept there. What is supposed itself is not read from anything. */
   const recalled = (fact: Fact, group: string | null, key: string): Step => {
-    if (memory === undefined || supposedFact(fact.id, group) !== undefined) return work(fact, group);
-    const { done: old } = reads.during(() => memory.recall(key, setup, step));
+    if (remembered === undefined || supposedFact(fact.id, group) !== undefined) return work(fact, group);
+    const old = reads.unnoted(() => remembered.recall(key, setup, step));
     if (old !== undefined) return old;
     const { done: found, seen } = reads.during(() => work(fact, group));
-    memory.keep(key, found, seen);
+    remembered.keep(key, found, seen);
     return found;
   };
 

@@ -27,7 +27,7 @@ export interface FigureForm {
 export interface Book {
   readonly units: Units;
   /** Setting id → how its value is to be read. */
-  readonly settings: Readonly<Record<string, Pick<SettingWords, 'dimension'>>>;
+  readonly settings: Readonly<Record<string, Pick<SettingWords, 'dimension' | 'choices'>>>;
   /** Figure id → its unit, and the names of the cells of its table; no cells for a lone number. */
   readonly figures: Readonly<Record<string, FigureForm>>;
 }

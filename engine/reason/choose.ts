@@ -7,12 +7,13 @@ import type { RuleOutcome } from './outcomes.ts';
 export const byRank = (rules: readonly Rule[]): readonly Rule[] => {
   const byId = new Map(rules.map((rule) => [rule.id, rule]));
   const sorted = [...rules].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const below = new Map(sorted.map((rule) => [rule, belowOf(rule, byId)]));
   const placed: Rule[] = [];
   const seen = new Set<string>();
   const visit = (rule: Rule): void => {
     if (seen.has(rule.id)) return;
     seen.add(rule.id);
-    for (const above of sorted) if (belowOf(above, byId).has(rule.id)) visit(above);
+    for (const above of sorted) if (below.get(above)?.has(rule.id) === true) visit(above);
     placed.push(rule);
   };
   for (const rule of sorted) visit(rule);

@@ -97,11 +97,18 @@ export const namesIn = (condition: Condition, facts: Set<string>, figures: Set<s
 };
 
 /**
+ * Lets what waits have its turn: an answer is one long chain of promises, and without a breath between two runs no key would be
+ * shown and no timer go off until it ends.
+ */
+const breathe = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
+
+/**
  * Compares every leaf of the rules. One engine a run, since overlapping runs of one engine skip rules; constant facts;
  * no priorities, events or paths, so that every leaf has a result.
  * @returns results in the order of the rules given
  */
 export const runRules: Run = async (rules, values) => {
+  await breathe();
   const engine = new Engine([], { allowUndefinedFacts: true });
   engine.addOperator('known', (left: unknown) => left !== undefined);
   const facts = new Set<string>();

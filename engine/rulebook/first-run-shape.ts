@@ -1,6 +1,6 @@
 /** The shape of the questions of the first run. */
 import { z } from 'zod';
-import { kebab } from './shapes.ts';
+import { kebab } from './kebab.ts';
 
 const firstStep = {
   id: kebab,

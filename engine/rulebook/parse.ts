@@ -65,6 +65,7 @@ export const questionFrom = (id: string, data: z.infer<typeof questionShape>): Q
   together: data.together ?? null,
   gathers: data.gathers ?? [],
   tries: data.tries ?? null,
+  imagines: data.imagines ?? null,
   turns: data.turns ?? false,
   ahead: data.ahead ?? null,
   foretells: data.foretells ?? {},

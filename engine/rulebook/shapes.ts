@@ -1,9 +1,9 @@
 /** The strict shapes of the rule files: what each kind of file may hold. An unknown key is a problem. */
 import { z } from 'zod';
 import { isDay } from '../day.ts';
+import { kebab } from './kebab.ts';
+import { imaginesShape, triesShape } from './trying-shapes.ts';
 
-/** An id in kebab-case. */
-export const kebab = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'wants lower-case words joined by hyphens');
 const path = z.string().regex(/^[a-z0-9-]+(\/[a-z0-9-]+)*$/, 'wants an id such as heat/lowest-night');
 const day = z
   .union([z.string(), z.number()])
@@ -81,24 +81,8 @@ export const questionShape = z.strictObject({
   takes: z.record(kebab, kebab).optional(),
   together: z.string().optional(),
   gathers: z.array(kebab).optional(),
-  tries: z
-    .strictObject({
-      days: kebab,
-      beyond: kebab,
-      kinds: kebab,
-      birds: kebab,
-      groups: kebab,
-      travel: kebab,
-      aim: kebab,
-      lasts: kebab,
-      apart: kebab,
-      outcome: kebab,
-      most: kebab,
-      names: texts.min(1),
-      plans: texts.min(1),
-      instead: z.string(),
-    })
-    .optional(),
+  tries: triesShape.optional(),
+  imagines: imaginesShape.optional(),
   foretells: z.record(kebab, kebab).optional(),
   picture: z.enum(['growth', 'stock', 'ground', 'year']).optional(),
   phrasings: texts,
@@ -241,7 +225,13 @@ export const wordsShape = z.strictObject({
   kinds: z.record(kebab, texts),
   settings: z.record(
     kebab,
-    z.strictObject({ name: z.string(), dimension: z.string(), words: texts, example: z.string() }),
+    z.strictObject({
+      name: z.string(),
+      dimension: z.string(),
+      choices: texts.optional(),
+      words: texts,
+      example: z.string(),
+    }),
   ),
   hazards: z.record(kebab, z.string()),
 });

@@ -90,6 +90,8 @@ export interface Shown {
   readonly value: Value | null;
   /** Unit id of the base unit; `date`, `text` or null when not a measure. */
   readonly unit: string | null;
+  /** The figure that it is, with its date and source; left out where it is none. */
+  readonly figure?: FigureUse | undefined;
 }
 
 /** A sentence still to be filled: a template of the rulebook and its values. */

@@ -2,6 +2,7 @@
 
 import type { Day } from '../day.ts';
 import type { Outcome } from './reasoning.ts';
+import type { Imagines, Tries } from './trying.ts';
 import type { Value } from './values.ts';
 import type { FactWords, FirstRun, RecordWords, SheetWords, Words } from './words.ts';
 
@@ -174,6 +175,8 @@ export interface Question {
   readonly gathers: readonly string[];
   /** How groups that are not there yet are tried, where the answer is a plan; null for all other questions. */
   readonly tries: Tries | null;
+  /** The group answered for where there are no birds that it concerns; null where it is answered for birds alone. */
+  readonly imagines: Imagines | null;
   /** Whether a "when" and a "what would turn it" are worked out. */
   readonly turns: boolean;
   /** How many days ahead are looked at for the turn, where fewer than usual say all there is to say; null for the usual. */
@@ -184,32 +187,6 @@ export interface Question {
   readonly own?: readonly string[] | undefined;
   /** What is drawn beside the answer, from the fact `<picture>-series`. */
   readonly picture: PictureKind | null;
-}
-
-/** Facts of the flock that say which groups to try, and how groups and plans are named. */
-export interface Tries {
-  /** Hatch days to try, and all that may be tried instead; days with spaces between. */
-  readonly days: string;
-  readonly beyond: string;
-  /** Kinds to try in turn. */
-  readonly kinds: string;
-  /** Chicks of each group, how many groups, and days on the way. */
-  readonly birds: string;
-  readonly groups: string;
-  readonly travel: string;
-  /** `early` or `late`: which of two equally good days comes first. */
-  readonly aim: string;
-  /** What the search came to, supposed of the groups it answers for: `refused`, or `instead`. */
-  readonly outcome: string;
-  /** Days that one group lasts, and days by which plans must lie apart. */
-  readonly lasts: string;
-  readonly apart: string;
-  /** How many plans are told. */
-  readonly most: string;
-  readonly names: readonly string[];
-  /** Names of plans, best first. */
-  readonly plans: readonly string[];
-  readonly instead: string;
 }
 
 export type PictureKind = 'growth' | 'stock' | 'ground' | 'year';

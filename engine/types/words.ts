@@ -65,6 +65,8 @@ export interface SettingWords {
   readonly name: string;
   /** A dimension, or `text`, `count`, `yes-no`, `money`, `day`, `clock`. */
   readonly dimension: string;
+  /** The only values that there are; left out where others may be told. */
+  readonly choices?: readonly string[] | undefined;
   readonly words: readonly string[];
   readonly example: string;
 }

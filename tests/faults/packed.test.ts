@@ -30,8 +30,6 @@ test('the packed program holds itself, its rules, what it has learned, and the l
     'LICENSE',
     'README.md',
     'dist/LICENCES.txt',
-    'dist/answer.code',
-    'dist/chat.code',
     'dist/learned.json',
     'dist/letters.bin',
     'dist/parts.json',

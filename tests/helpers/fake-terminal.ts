@@ -37,14 +37,18 @@ const see = (screen: Terminal): Seen => {
   return { rows, cursor };
 };
 
-/** A terminal of this size with nothing on it. */
-export const openTerminal = (columns = 80, rows = 24): FakeTerminal => {
+/** The last Windows console that cut rows off at a narrower window's edge, as other old terminals do, and did not break them. */
+const thatCuts = { backend: 'conpty', buildNumber: 21375 } as const;
+
+/** A terminal of this size with nothing on it; `cuts` for one that does not break rows that became too long. */
+export const openTerminal = (columns = 80, rows = 24, cuts = false): FakeTerminal => {
   const screen = new Terminal({
     cols: columns,
     rows,
     scrollback: 1000,
     convertEol: true,
     allowProposedApi: true,
+    ...(cuts ? { windowsPty: thatCuts } : {}),
   });
   const waiting = new Set<() => void>();
   const chunks: string[] = [];

@@ -77,7 +77,7 @@ describe('freezer', () => {
   });
 });
 
-test('52 birds of 4.68 lb are 243.4 lb (derived)', () => {
+test('52 birds of 4.68 lb are 243.4 lb (derived) and take 6.95 ft³ at 35 lb/ft³', () => {
   const settings = {
     'birds-a-week': set('birds-a-week', 1),
     'wanted-carcass': set('wanted-carcass', 4.68, 'lb'),
@@ -85,6 +85,11 @@ test('52 birds of 4.68 lb are 243.4 lb (derived)', () => {
   const workings = workOut(stateOf({ settings }));
   expect(workings.step('birds-for-eating', null).value).toBe(52);
   expect(inUnit(workings.step('meat-for-eating', null).value, 'lb')).toBeCloseTo(243.4, 1);
+  const parts = workOut(stateOf({ settings, groups: [] }), undefined, [
+    told('birds-to-freeze', 52),
+    told('share-cut-up', 1),
+  ]);
+  expect(Math.abs(inUnit(parts.step('volume-needed', null).value, 'ft3') - 6.95)).toBeLessThan(0.01);
 });
 
 test('a household of four on a bird a week stays below the average of the United States (68.1 lb, USDA ERS, 2021, relayed)', () => {

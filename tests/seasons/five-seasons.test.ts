@@ -1,8 +1,11 @@
 /** Five seasons lived by the daily round: it never contradicts the single answers, leaves nothing out, and asks nothing impossible. */
 import { beforeAll, describe, expect, test } from 'vitest';
+import { addDays } from '../../engine/day.ts';
+import { stepsSaid } from '../../engine/explain/drill.ts';
 import { openText } from '../../engine/index.ts';
 import { lexiconFor } from '../helpers/learned.ts';
 import { rulebook } from '../helpers/rulebook-of.ts';
+import { endsInTheAir, lostNumbers, wrongSums } from '../helpers/walk-down.ts';
 import { seasons } from './five.ts';
 import { flipsIn } from './flips.ts';
 import { liveSeason, type Morning, type Task } from './live.ts';
@@ -23,6 +26,21 @@ describe.each(seasons.map((season) => [season.name, season] as const))('%s', (_,
   test('everything that was told was written', () => {
     expect(lived.flatMap((morning) => morning.refused)).toEqual([]);
   });
+
+  test('every number shown is opened by "why", down to records and figures, and the sums are right', async () => {
+    const flock = openText(book, 'flock.jsonl', ledger);
+    for (const share of [0.2, 0.6, 1]) {
+      const on = addDays(season.first, Math.round((season.days - 1) * share));
+      const moment = { on, asOf: on, lines: null };
+      const speech = { book, system: 'us', currency: '$', today: on } as const;
+      for (const { id } of Object.values(book.questions).filter(({ kind }) => kind !== 'about')) {
+        const answer = await flock.ask({ question: id, groups: [], moment, until: null, supposing: [] });
+        expect([on, id, lostNumbers(speech, answer, flock.lines)]).toEqual([on, id, []]);
+        expect([on, id, endsInTheAir(answer, stepsSaid(answer))]).toEqual([on, id, []]);
+        expect([on, id, wrongSums(speech, answer)]).toEqual([on, id, []]);
+      }
+    }
+  }, 300_000);
 
   test('the round is made of the tasks of the single answers, and leaves out only what gives way', () => {
     for (const { on, round, singles } of lived.filter((morning) => Object.keys(morning.singles).length > 0)) {

@@ -123,7 +123,10 @@ export const buildBuy: Build = (told) => {
   const price = priceTold(told, isBill ? undefined : count);
   const bill = isBill && count !== undefined ? Math.round(count.value * 100) : null;
   const many = bags ?? count?.value ?? 1;
-  const cents = price === null ? bill : price.isEach ? Math.round(price.cents * many) : price.cents;
+  // What one chick costs is no price of a purchase until it is known how many there were.
+  const isOfOne = what === 'chicks' && price?.isEach === true && count === undefined;
+  const cents =
+    isOfOne || price === null ? bill : price.isEach ? Math.round(price.cents * many) : price.cents;
   const fields = {
     what,
     ration: isFeed ? rationIn(told) : null,
@@ -133,5 +136,6 @@ export const buildBuy: Build = (told) => {
     price: cents === null ? null : moneyText(cents),
     group: groupFor(told),
   };
-  return { fields: known(fields), missing: lacking(fields, 'what'), assumed };
+  const missing = isOfOne ? lacking(fields, 'what', 'count') : lacking(fields, 'what');
+  return { fields: known(fields), missing, assumed };
 };

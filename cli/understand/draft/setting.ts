@@ -1,5 +1,6 @@
 /** A setting of the place, from words: which one, and its value read by its own dimension. */
 import { nameDay } from '../find/calendar.ts';
+import { currencyNamed } from '../find/currency.ts';
 import { type NumberSpan, type QuantitySpan, type Span, spansOf, type TermSpan } from '../spans.ts';
 import { householdIn } from './household.ts';
 import { ownUnit } from './mass.ts';
@@ -76,6 +77,8 @@ const textIn = (told: Told, term: TermSpan): Value => {
         : null;
     return { value: system, assumed: [] };
   }
+  const own = term.id === 'currency' ? currencyNamed(told.line.tokens.map(({ word }) => word)) : undefined;
+  if (own !== undefined) return { value: own, assumed: [] };
   const rest = told.line.tokens
     .slice(term.to)
     .filter((token) => !token.isMark && !['is', 'are', 'in', 'to', 'at', 'called'].includes(token.word));

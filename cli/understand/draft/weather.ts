@@ -1,4 +1,5 @@
 /** Weather seen or forecast, from words. A bare number is a temperature in the place's own unit. */
+import { addDays } from '../../../engine/day.ts';
 import { spansOf } from '../spans.ts';
 import { degreesTold } from './degrees-told.ts';
 import { type Build, known, lacking, numbers, quantities, says, type Told, under, written } from './told.ts';
@@ -25,6 +26,21 @@ const forecastWords = [
   'gives',
   'saying',
 ];
+
+/** Words by which weather is over. */
+const overWords =
+  'was were hit got went had saw reached dropped fell rained snowed recorded measured blew last been came touched topped showed read did felt turned stayed logged'.split(
+    ' ',
+  );
+
+/** Whether only a weekday says when: `88 on saturday` may be the one gone by or the one to come. */
+const isEitherDay = (told: Told): boolean => {
+  const { today } = told.about;
+  const [day, ...more] = spansOf(told.line.spans, 'day');
+  const isBoth = day !== undefined && more.length === 0 && day.past < today && day.future > today;
+  const isWeekday = isBoth && day.future === addDays(day.past, 7);
+  return isWeekday && !says(told, ...forecastWords, ...overWords);
+};
 
 const frozen = ['snow', 'snowed', 'hail', 'hailed', 'drift', 'drifts', 'snowing'];
 
@@ -81,7 +97,7 @@ export const buildWeather: Build = (told) => {
   const unit = told.about.system === 'us' ? 'F' : 'C';
   return {
     fields: known(fields),
-    missing: nothing ? lacking(fields, 'low') : [],
+    missing: nothing ? lacking(fields, 'low') : isEitherDay(told) ? ['on'] : [],
     assumed: bare === null ? [] : [`taking ${under(told, bare)} as ${written(bare.value, `°${unit}`)}`],
   };
 };

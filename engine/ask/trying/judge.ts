@@ -4,6 +4,7 @@ import { isVerdict } from '../../rulebook/ranking.ts';
 import type { Group, Question, Request, Rule, Supposition, Tries } from '../../types.ts';
 import { evaluate, verdictOf } from '../evaluate.ts';
 import { type World, workingsOn } from '../world.ts';
+import { notThere, worldWith } from './not-there.ts';
 import type { Wishes } from './wishes.ts';
 
 export interface Judged {
@@ -19,12 +20,6 @@ export interface Judge {
   judge(group: Group, groups: readonly Group[], supposing?: readonly Supposition[]): Promise<Judged>;
 }
 
-/** The world with these groups as well. */
-export const worldWith = (world: World, groups: readonly Group[]): World => ({
-  ...world,
-  state: { ...world.state, groups: [...world.state.groups, ...groups] },
-});
-
 /** A judge for one request. Only rules that decide or warn are run: steps and remarks choose nothing. */
 export const makeJudge = (
   world: World,
@@ -37,21 +32,12 @@ export const makeJudge = (
   const judging = rules.filter(({ gives }) => isVerdict(gives) || gives === 'caution');
   return {
     next: (before, hatched) => ({
+      ...notThere,
       name: names[before.length] ?? `${names[0]} ${before.length + 1}`,
       kind: wishes.kinds[before.length % wishes.kinds.length] ?? '',
-      sexes: 'mixed',
       hatched,
-      hatchHour: null,
       arrived: addDays(hatched, wishes.travel),
-      // No line of the ledger tells of it.
-      line: 0,
       boxed: wishes.birds,
-      dead: 0,
-      losses: [],
-      weighings: [],
-      whereabouts: [],
-      processed: [],
-      kept: [],
     }),
     judge: async (group, groups, supposing = []) => {
       const workings = workingsOn(worldWith(world, groups), request.moment.on, request.until, [

@@ -32,17 +32,35 @@ export const daysAfter = (wishes: Wishes, before: readonly Group[]): readonly Da
   return last === undefined ? wishes.days : wishes.beyond.filter((day) => day > last.hatched);
 };
 
-/** Every accepted way to add one group to a plan, best first. */
-const extend = async (judge: Judge, wishes: Wishes, from: Day, plan: Plan): Promise<readonly Plan[]> => {
-  const longer: (Plan & { readonly off: number })[] = [];
+interface Way extends Plan {
+  readonly off: number;
+}
+
+const better = (one: Way, other: Way): number => one.cautions - other.cautions || one.off - other.off;
+
+/** A plan with one more group, hatched on a day; null where the rules refuse it. */
+const withOneOn = async (
+  judge: Judge,
+  wishes: Wishes,
+  from: Day,
+  plan: Plan,
+  day: Day,
+): Promise<Way | null> => {
+  const group = judge.next(plan.groups, day);
+  const groups = [...plan.groups, group];
+  const { accepted, cautions } = await judge.judge(group, groups);
+  const off = offAim(wishes, from, plan.groups, day);
+  return accepted ? { groups, cautions: plan.cautions + cautions, off } : null;
+};
+
+/** Every accepted way to place a first group, best first. */
+const waysToBegin = async (judge: Judge, wishes: Wishes, from: Day, plan: Plan): Promise<readonly Way[]> => {
+  const ways: Way[] = [];
   for (const day of daysAfter(wishes, plan.groups)) {
-    const group = judge.next(plan.groups, day);
-    const groups = [...plan.groups, group];
-    const { accepted, cautions } = await judge.judge(group, groups);
-    const off = offAim(wishes, from, plan.groups, day);
-    if (accepted) longer.push({ groups, cautions: plan.cautions + cautions, off });
+    const way = await withOneOn(judge, wishes, from, plan, day);
+    if (way !== null) ways.push(way);
   }
-  return longer.sort((one, other) => one.cautions - other.cautions || one.off - other.off);
+  return ways.sort(better);
 };
 
 /** Plans whose first groups hatch far enough apart. */
@@ -56,13 +74,27 @@ const spread = (plans: readonly Plan[], { most, apart }: Wishes): readonly Plan[
   return chosen;
 };
 
-/** The best plan in which those placed before still stand with the last one added: it takes room from them too. */
-const firstStanding = async (judge: Judge, plans: readonly Plan[]): Promise<readonly Plan[]> => {
-  for (const plan of plans) {
-    let stands = true;
-    for (const group of plan.groups.slice(0, -1)) stands &&= (await judge.judge(group, plan.groups)).accepted;
-    if (stands) return [plan];
+/** Whether those placed before still stand with the last one added: it takes room from them too. */
+const stands = async (judge: Judge, { groups }: Plan): Promise<boolean> => {
+  for (const group of groups.slice(0, -1)) if (!(await judge.judge(group, groups)).accepted) return false;
+  return true;
+};
+
+/**
+ * The best way to go on with a plan, or none. Days are tried from the nearest to where the group is wanted: the first
+ * without a caution that leaves the others standing is the best there is, and no further day need be tried.
+ */
+const bestWayOn = async (judge: Judge, wishes: Wishes, from: Day, plan: Plan): Promise<readonly Plan[]> => {
+  const off = (day: Day): number => offAim(wishes, from, plan.groups, day);
+  const nearestFirst = [...daysAfter(wishes, plan.groups)].sort((one, other) => off(one) - off(other));
+  const warned: Way[] = [];
+  for (const day of nearestFirst) {
+    const way = await withOneOn(judge, wishes, from, plan, day);
+    if (way === null) continue;
+    if (way.cautions > plan.cautions) warned.push(way);
+    else if (await stands(judge, way)) return [way];
   }
+  for (const way of warned.sort(better)) if (await stands(judge, way)) return [way];
   return [];
 };
 
@@ -72,8 +104,11 @@ export const findPlans = async (judge: Judge, wishes: Wishes, from: Day): Promis
   for (let count = 0; count < wishes.groups; count += 1) {
     const longer: Plan[] = [];
     for (const plan of plans) {
-      const ways = await extend(judge, wishes, from, plan);
-      longer.push(...(count === 0 ? spread(ways, wishes) : await firstStanding(judge, ways)));
+      const ways =
+        count === 0
+          ? spread(await waysToBegin(judge, wishes, from, plan), wishes)
+          : await bestWayOn(judge, wishes, from, plan);
+      longer.push(...ways);
     }
     if (longer.length === 0) return { plans: [], stuckAfter: plans[0]?.groups ?? [] };
     plans = longer.sort((one, other) => one.cautions - other.cautions);

@@ -6,7 +6,8 @@
 import { daysBetween } from '../../day.ts';
 import type { Group, Question, Request, Rule, Supposition, Tries } from '../../types.ts';
 import type { World } from '../world.ts';
-import { makeJudge, worldWith } from './judge.ts';
+import { makeJudge } from './judge.ts';
+import { worldWith } from './not-there.ts';
 import { daysAfter, findPlans, offAim } from './search.ts';
 import { wishesOf } from './wishes.ts';
 

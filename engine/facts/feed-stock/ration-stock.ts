@@ -2,10 +2,11 @@
 import { daysBetween } from '../../day.ts';
 import { defineFact, type Fact, type Reader } from '../define.ts';
 import { massBought } from '../feed/bags.ts';
-import { eaterEach, eaterFigures } from '../feed/eater.ts';
+import { eaterEach } from '../feed/eater.ts';
 import { type Ration, rationByAge, rationFigures, rations } from '../feed/ration.ts';
 import { type Bin, binOf, bins, emptyStock, leftOf, massIn, type Stock } from './bins.ts';
-import { boughtSince, massOf, ownTaken, type Start, startOf } from './taken.ts';
+import { ownTaken, ownTakenFigures, ownTakenWants } from './own-taken.ts';
+import { boughtSince, massOf, type Start, startOf } from './taken.ts';
 
 /** What went into each bin. A count of the stock says nothing of rations. */
 const stockPut = (read: Reader, { after, mass }: Start): Stock => {
@@ -24,8 +25,8 @@ const takenOf = (ration: Ration): Fact =>
     unit: 'kg',
     needs: ['feed-counted-from'],
     each: eaterEach,
-    wants: ['loss-rate'],
-    figures: [...eaterFigures, ...rationFigures],
+    wants: ownTakenWants,
+    figures: [...ownTakenFigures, ...rationFigures],
     compute: (read) => {
       const start = startOf(read);
       if (start === undefined) return undefined;

@@ -2,8 +2,9 @@
 import { defineFact } from '../define.ts';
 import { massBought } from '../feed/bags.ts';
 import { latestOf } from '../feed/days.ts';
-import { eaterEach, eaterFigures } from '../feed/eater.ts';
-import { assumeUnrecorded, boughtSince, massOf, ownTaken, startOf } from './taken.ts';
+import { eaterEach } from '../feed/eater.ts';
+import { ownTaken, ownTakenFigures, ownTakenWants } from './own-taken.ts';
+import { assumeUnrecorded, boughtSince, massOf, startOf } from './taken.ts';
 
 export const stockFacts = [
   defineFact({
@@ -23,8 +24,8 @@ export const stockFacts = [
     unit: 'kg',
     needs: ['feed-counted-from'],
     each: eaterEach,
-    wants: ['loss-rate'],
-    figures: eaterFigures,
+    wants: ownTakenWants,
+    figures: ownTakenFigures,
     compute: (read) => {
       const start = startOf(read);
       if (start === undefined) return undefined;

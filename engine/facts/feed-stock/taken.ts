@@ -4,8 +4,8 @@ import type { FromEntry, Purchase } from '../../types.ts';
 import type { Reader } from '../define.ts';
 import { isAfter, isFeed } from '../feed/bags.ts';
 import { daysFromTo } from '../feed/days.ts';
-import { type Eater, eaterEach, eatersOf } from '../feed/eater.ts';
-import { givenOn } from '../feed/given.ts';
+import type { Eater } from '../feed/eater.ts';
+import { type Given, givenOn } from '../feed/given.ts';
 
 /** Where counting begins: the entry after which feed goes in and out, and what was there then. */
 export interface Start {
@@ -27,7 +27,7 @@ export const startOf = (read: Reader): Start | undefined => {
 };
 
 /** Feed taken on a day. */
-interface TakenOn {
+export interface TakenOn {
   readonly on: Day;
   /** kg */
   readonly mass: number;
@@ -38,9 +38,30 @@ interface TakenOn {
 export const massOf = (taken: readonly { readonly mass: number }[]): number =>
   taken.reduce((sum, { mass }) => sum + mass, 0);
 
+/** What `takenSince` and those that use it declare. */
+export const takenFigures = ['feed/records-whole'];
+
 /**
- * What a group has taken since a day: as recorded, and as expected on the whole days between that have no record. Feed
- * given beyond a day's need lies in the feeder, and nothing is taken to be added until it is eaten.
+ * The day up to which few records of much feed, put down now and then, are all that was taken; undefined where there are
+ * records on most days or they make up too little.
+ */
+const wholeUntil = (
+  read: Reader,
+  days: readonly { readonly on: Day; readonly need: number; readonly record: Given | undefined }[],
+): Day | undefined => {
+  const last = days.findLastIndex(({ record }) => record !== undefined);
+  const until = days.slice(0, last + 1);
+  const having = until.filter(({ record }) => record !== undefined);
+  const needed = until.reduce((sum, { need }) => sum + need, 0);
+  const onRecord = having.reduce((sum, { record }) => sum + (record?.mass ?? 0), 0);
+  const isSeldom = having.length * 2 <= until.length;
+  return isSeldom && onRecord >= needed * read.figure('feed/records-whole') ? until.at(-1)?.on : undefined;
+};
+
+/**
+ * What a group has taken since a day: as recorded, and as expected on the whole days between that have no record, unless
+ * records now and then make up about all of it. Feed given beyond what they need lies in the feeder, and nothing is taken
+ * to be added until it is eaten. The fact declares `takenFigures`.
  */
 export const takenSince = (
   read: Reader,
@@ -49,15 +70,19 @@ export const takenSince = (
   start: FromEntry,
 ): readonly TakenOn[] => {
   const given = givenOn(read, eaters, (feeding) => isAfter(feeding, start));
-  const isWhole = (day: Day): boolean => day > start.on && day < read.asked;
-  let inFeeder = 0;
-  return daysFromTo(start.on, read.asked).map((day) => {
-    const need = eater.all(day);
-    const record = given(eater, day);
+  const days = daysFromTo(start.on, read.asked).map((on) => {
+    const record = given(eater, on);
     if (record !== undefined) read.from(...record.entries);
-    const mass = record?.mass ?? (isWhole(day) ? Math.max(0, need - inFeeder) : 0);
-    if (day > start.on) inFeeder = Math.max(0, inFeeder + mass - need);
-    return { on: day, mass, assumed: record === undefined && mass > 0 };
+    return { on, need: eater.all(on), record };
+  });
+  const whole = wholeUntil(read, days);
+  const isAssumed = (day: Day): boolean =>
+    day > start.on && day < read.asked && (whole === undefined || day > whole);
+  let inFeeder = 0;
+  return days.map(({ on, need, record }) => {
+    const mass = record?.mass ?? (isAssumed(on) ? Math.max(0, need - inFeeder) : 0);
+    inFeeder = Math.max(0, inFeeder + mass - need);
+    return { on, mass, assumed: record === undefined && mass > 0 };
   });
 };
 
@@ -69,39 +94,6 @@ export const assumeUnrecorded = (read: Reader, since: Day, taken: readonly Taken
     days: { value: days, unit: 'day' },
     from: { value: addDays(since, 1), unit: 'date' },
   });
-};
-
-/** What is on record as given to a group of which no more is known; feed given to all is parted evenly where that holds of every group. */
-const recordedSince = (
-  read: Reader,
-  eaters: readonly (Eater | undefined)[],
-  start: FromEntry,
-): readonly TakenOn[] => {
-  const part = eaters.every((eater) => eater === undefined) ? 1 / eaters.length : 0;
-  const given = read.state.feedings.filter(
-    (each) => isAfter(each, start) && (each.group === null || each.group === read.group.name),
-  );
-  read.from(...given);
-  return given.map(({ on, mass, group }) => ({
-    on,
-    mass: mass * (group === null ? part : 1),
-    assumed: false,
-  }));
-};
-
-/**
- * What the group asked about has taken since counting began, and whether its kind is one whose eating is known. The fact
- * declares `eaterEach`, `loss-rate` in wants and `eaterFigures`.
- */
-export const ownTaken = (
-  read: Reader,
-  start: FromEntry,
-): { readonly known: boolean; readonly taken: readonly TakenOn[] } => {
-  const eaters = eatersOf(read, eaterEach);
-  const own = eaters.find((eater) => eater?.group.name === read.group.name);
-  return own === undefined
-    ? { known: false, taken: recordedSince(read, eaters, start) }
-    : { known: true, taken: takenSince(read, own, eaters, start) };
 };
 
 /** Feed bought since counting began. */

@@ -1,7 +1,9 @@
 /** How much feed has gone into the live weight of a group, by its records and by the tables. */
 import { addDays, type Day, daysBetween } from '../../day.ts';
+import type { Feeding } from '../../types.ts';
 import { defineFact, type Reader } from '../define.ts';
 import { onlyAsked } from '../told.ts';
+import { byGroup } from '../views.ts';
 import { eaterEach, eaterFigures, eatersOf } from './eater.ts';
 import { givenOn } from './given.ts';
 
@@ -22,9 +24,11 @@ const daysHere = (read: Reader): readonly Day[] =>
   );
 
 const recordedDays = (read: Reader): number => {
-  const own = read.state.feedings.filter(({ group }) => group === null || group === read.group.name);
-  const days = new Set(own.map(({ on }) => on));
-  return daysHere(read).filter((day) => days.has(day)).length;
+  const own = read.see(byGroup<Feeding>, read.state.feedings)(read.group.name);
+  const days = new Set(daysHere(read));
+  const counted = own.filter(({ on }) => days.has(on));
+  read.from(...counted);
+  return new Set(counted.map(({ on }) => on)).size;
 };
 
 interface FeedSoFar {

@@ -4,7 +4,7 @@ import type { Group, Value } from '../../types.ts';
 import type { Reader } from '../define.ts';
 import { aliveOn, livedOutOn } from '../past.ts';
 import { coldFigures, coldShare } from './cold.ts';
-import { intakeFigures, intakeLine } from './intake.ts';
+import { type IntakeLine, intakeFigures, intakeLine } from './intake.ts';
 import { survivalFigures, survivalLine } from './survival.ts';
 
 export interface Eater {
@@ -28,25 +28,52 @@ export const eaterFigures = [...intakeFigures, ...coldFigures, ...survivalFigure
 
 type Known = (fact: string) => Value | undefined;
 
+/** What the tables say of a group: its feed by age, what its growth makes of that, and how many are left at any age. */
+interface Lines {
+  readonly eaten: IntakeLine;
+  readonly withGrowth: number;
+  readonly survive: ReturnType<typeof survivalLine>;
+}
+
 const eaterFrom = (read: Reader, group: Group, known: Known): Eater => {
   const ageOn = (day: Day): number => daysBetween(group.hatched, day);
-  const eaten = intakeLine(read, String(known('growth-line')), String(known('sexes')), ageOn(read.on));
   const growth = Number(known('flock-ratio') ?? 1);
-  const withGrowth = growth === 1 ? 1 : growth ** read.figure('feed/with-growth');
   const records = Number(known('feed-ratio') ?? 1);
   const rate = known('loss-rate');
-  const survive = survivalLine(read, String(known('kind')), rate === undefined ? undefined : Number(rate));
+  const alive = Number(known('alive'));
+  const draw = (): Lines => ({
+    eaten: intakeLine(read, String(known('growth-line')), String(known('sexes')), ageOn(read.on)),
+    withGrowth: growth === 1 ? 1 : growth ** read.figure('feed/with-growth'),
+    survive: survivalLine(read, String(known('kind')), rate === undefined ? undefined : Number(rate)),
+  });
+  let drawn: Lines | undefined;
+  const lines = (): Lines => {
+    drawn ??= draw();
+    return drawn;
+  };
+  // Of batches long gone there are ever more: theirs are drawn only where a day of their lives is asked about.
+  if (alive > 0) lines();
   const isOut = (day: Day): boolean => (day < read.asked ? livedOutOn(group, day) : known('place') === 'pen');
-  const byTable = (day: Day): number =>
-    ageOn(day) < 0 ? 0 : (eaten(ageOn(day) + 1) - eaten(ageOn(day))) * withGrowth;
+  const byTable = (day: Day): number => {
+    if (ageOn(day) < 0) return 0;
+    const { eaten, withGrowth } = lines();
+    return (eaten(ageOn(day) + 1) - eaten(ageOn(day))) * withGrowth;
+  };
   const perBird = (day: Day): number =>
     byTable(day) * records * (1 + (isOut(day) ? coldShare(read, day) : 0));
   const birds = (day: Day): number =>
-    day < read.asked ? aliveOn(group, day) : Number(known('alive')) * survive(ageOn(read.asked), ageOn(day));
+    day < read.asked
+      ? aliveOn(group, day)
+      : alive === 0
+        ? 0
+        : alive * lines().survive(ageOn(read.asked), ageOn(day));
   // Walks over the past ask for the same day again and again, once for each group that shares the feed.
   const byDay = new Map<Day, number>();
   const all = (day: Day): number => {
-    const found = byDay.get(day) ?? perBird(day) * birds(day);
+    const known = byDay.get(day);
+    if (known !== undefined) return known;
+    const eating = birds(day);
+    const found = eating === 0 ? 0 : perBird(day) * eating;
     byDay.set(day, found);
     return found;
   };

@@ -2,6 +2,7 @@
 import { addDays, type Day, daysBetween } from '../../day.ts';
 import type { Feeding } from '../../types.ts';
 import type { Reader } from '../define.ts';
+import { byDay } from '../views.ts';
 import type { Eater } from './eater.ts';
 
 /** Feed on record for a day, kg, with the entries behind it; undefined when nothing is. */
@@ -20,15 +21,13 @@ export const givenOn = (
   eaters: readonly (Eater | undefined)[],
   isCounted: (feeding: Feeding) => boolean = () => true,
 ): ((eater: Eater, day: Day) => Given | undefined) => {
-  const byDay = new Map<Day, Feeding[]>();
-  for (const each of read.state.feedings)
-    if (isCounted(each)) byDay.set(each.on, [...(byDay.get(each.on) ?? []), each]);
+  const onDay = read.see(byDay<Feeding>, read.state.feedings);
+  const known = eaters.filter((each) => each !== undefined);
   return (eater, day) => {
-    const entries = (byDay.get(day) ?? []).filter(
-      (each) => each.group === null || each.group === eater.group.name,
+    const entries = (onDay.get(day) ?? []).filter(
+      (each) => (each.group === null || each.group === eater.group.name) && isCounted(each),
     );
     if (entries.length === 0) return undefined;
-    const known = eaters.filter((each) => each !== undefined);
     const expected = known.reduce((sum, each) => sum + each.all(day), 0);
     // Feed given on a day that ends without birds, as the day of processing does, was still taken from the bags.
     const part = expected === 0 ? 1 / known.length : eater.all(day) / expected;

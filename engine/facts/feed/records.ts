@@ -1,5 +1,8 @@
 /** Own feed records beside the table: whether they say something, and how far they pull the expected intake. */
+import { addDays } from '../../day.ts';
 import { defineFact, type Reader } from '../define.ts';
+import { aliveOn } from '../past.ts';
+import { latestOf } from './days.ts';
 import { eaterEach, eaterFigures, eatersOf } from './eater.ts';
 import { givenOn, type Tally, tallyOf } from './given.ts';
 
@@ -8,11 +11,16 @@ const each = eaterEach.filter((fact) => fact !== 'feed-ratio');
 const wants = ['loss-rate'];
 const figures = [...eaterFigures, 'feed/records-window'];
 
+const nothing: Tally = { days: 0, span: 0, recorded: 0, expected: 0 };
+
 const tally = (read: Reader): Tally | undefined => {
+  const back = read.figure('feed/records-window');
+  // A batch that was gone before the days that count has no record among them, whoever else ate then.
+  if (aliveOn(read.group, latestOf(read.group.arrived, addDays(read.asked, -back))) <= 0) return nothing;
   const eaters = eatersOf(read, each);
   const own = eaters.find((eater) => eater?.group.name === read.group.name);
   if (own === undefined) return undefined;
-  return tallyOf(read, own, givenOn(read, eaters), read.figure('feed/records-window'));
+  return tallyOf(read, own, givenOn(read, eaters), back);
 };
 
 export const recordFacts = [

@@ -1,6 +1,6 @@
 /** What the ledger tells of the pens: groups that come out or go home, moves, groups put together or parted. */
 import { addDays, type Day, daysBetween } from '../../day.ts';
-import type { FromEntry, Group, PenMove } from '../../types.ts';
+import type { FromEntry, Group, PenMove, State } from '../../types.ts';
 import type { Reader } from '../define.ts';
 import { aliveOn } from '../past.ts';
 
@@ -30,9 +30,13 @@ const goneBy = (group: Group): readonly FromEntry[] => {
   return last === undefined ? [] : [last];
 };
 
-/** All that has happened to the pens up to the day asked about, in order. */
-export const happeningsIn = (read: Reader): readonly Happening[] => {
-  const ofGroups = read.state.groups.flatMap((group): Happening[] => [
+/** All that is on record of the pens, in order. */
+const happeningsIn = (
+  groups: State['groups'],
+  penMoves: State['moves'],
+  signsSeen: State['signs'],
+): readonly Happening[] => {
+  const ofGroups = groups.flatMap((group): Happening[] => [
     ...group.whereabouts.map(
       ({ on, line, place, daysOnly }): Happening => ({
         on,
@@ -43,13 +47,19 @@ export const happeningsIn = (read: Reader): readonly Happening[] => {
     ),
     ...goneBy(group).map(({ on, line }): Happening => ({ on, line, group: group.name, is: 'home' })),
   ]);
-  const moves = read.state.moves.map(
-    (move): Happening => ({ on: move.on, line: move.line, is: 'move', move }),
-  );
-  const signs = read.state.signs.flatMap(({ on, line, sign }): Happening[] =>
+  const moves = penMoves.map((move): Happening => ({ on: move.on, line: move.line, is: 'move', move }));
+  const signs = signsSeen.flatMap(({ on, line, sign }): Happening[] =>
     sign === 'mixed' || sign === 'parted' ? [{ on, line, is: sign }] : [],
   );
-  return [...ofGroups, ...moves, ...signs]
-    .filter((each) => each.on <= read.on)
-    .sort((a, b) => (a.on === b.on ? a.line - b.line : a.on < b.on ? -1 : 1));
+  return [...ofGroups, ...moves, ...signs].sort((a, b) =>
+    a.on === b.on ? a.line - b.line : a.on < b.on ? -1 : 1,
+  );
+};
+
+/** All that has happened to the pens up to the day asked about, in order. */
+export const happeningsUntil = (read: Reader): readonly Happening[] => {
+  const { groups, moves, signs } = read.state;
+  const all = read.see(happeningsIn, groups, moves, signs);
+  // Nothing is on record beyond the day on which most facts look: then the list is the same one every time.
+  return (all.at(-1)?.on ?? '') <= read.on ? all : all.filter((each) => each.on <= read.on);
 };

@@ -2,11 +2,15 @@
 import { addDays, type Day, daysBetween } from '../../day.ts';
 import type { PenMove, Whereabouts } from '../../types.ts';
 import { defineFact, type Reader } from '../define.ts';
+import { byGroup } from '../views.ts';
 
-const movesOf = (read: Reader): PenMove[] =>
-  read.state.moves.filter(
-    (each) => each.on <= read.on && (each.group === null || each.group === read.group.name),
-  );
+const movesOf = (read: Reader): readonly PenMove[] =>
+  read
+    .see(
+      byGroup<PenMove>,
+      read.state.moves,
+    )(read.group.name)
+    .filter((each) => each.on <= read.on);
 
 /** The day they came out to stay, which is itself a day on fresh ground. */
 export const outSince = (read: Reader): Whereabouts | undefined =>

@@ -4,7 +4,7 @@ import type { FromEntry, PenMove } from '../../types.ts';
 import { defineFact, type Reader } from '../define.ts';
 import { settingNumber } from '../setting.ts';
 import type { Stride } from '../sums/path.ts';
-import { happeningsIn, stripNumber, toTime } from './happenings.ts';
+import { type Happening, happeningsUntil, stripNumber, toTime } from './happenings.ts';
 
 export interface PensOnGround {
   /** All that happened to the pens, in order. */
@@ -18,14 +18,23 @@ export interface PensOnGround {
 /** What a fact must declare in `each` to use `pensOnGround`. */
 export const penEach = ['pens-of-group'];
 
-/** Follows the pens through the ledger. A group that finds no pen free shares that of the group which came out last. */
-export const pensOnGround = (read: Reader): PensOnGround => {
+/** What decides which pens there are: how many each group wants, and how many there are in all. */
+interface Pens {
+  readonly wanted: ReadonlyMap<string, number>;
+  readonly count: number;
+}
+
+const pensIn = (read: Reader): Pens => {
   const wanted = new Map(
     read.each('pens-of-group').map(({ group, value }) => [group.name, Number(value ?? 1)]),
   );
   // Where nobody has said how many pens there are, each group has its own.
   const inAll = [...wanted.values()].reduce((sum, each) => sum + each, 0);
-  const count = Math.max(1, settingNumber(read, 'pens') ?? inAll);
+  return { wanted, count: Math.max(1, settingNumber(read, 'pens') ?? inAll) };
+};
+
+/** Follows the pens through what happened. A group that finds no pen free shares that of the group which came out last. */
+const follow = (happenings: readonly Happening[], { wanted, count }: Pens): PensOnGround => {
   const pens = Array.from({ length: count }, (_, n) => `pen ${n + 1}`);
   const homes = new Map<string, readonly string[]>();
   const since = new Map<string, Day>();
@@ -51,7 +60,7 @@ export const pensOnGround = (read: Reader): PensOnGround => {
     settle(group, free.length > 0 ? free : ([...homes.values()].at(-1) ?? []), entry);
   };
 
-  for (const each of happeningsIn(read)) {
+  for (const each of happenings) {
     const [first, ...others] = [...homes.keys()];
     if (each.is === 'move') {
       const { group } = each.move;
@@ -72,9 +81,27 @@ export const pensOnGround = (read: Reader): PensOnGround => {
         takePens(group, each);
       }
     }
-    read.from(each);
   }
   return { strides, homes, since };
+};
+
+/** Follows the same happenings again only where other pens are there for them. */
+const following = (happenings: readonly Happening[]): ((pens: Pens) => PensOnGround) => {
+  const known = new Map<string, PensOnGround>();
+  return (pens) => {
+    const key = JSON.stringify([pens.count, ...pens.wanted]);
+    const found = known.get(key) ?? follow(happenings, pens);
+    known.set(key, found);
+    return found;
+  };
+};
+
+/** The pens as they came to stand where they do on the day asked about. */
+export const pensOnGround = (read: Reader): PensOnGround => {
+  const happenings = happeningsUntil(read);
+  const pens = pensIn(read);
+  read.from(...happenings);
+  return read.see(following, happenings)(pens);
 };
 
 /** The other groups in a group's pens. */

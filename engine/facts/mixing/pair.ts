@@ -18,8 +18,7 @@ const alive = (read: Reader): readonly Group[] =>
     .map(({ group }) => group);
 
 /** A fact of one group among all of them; the fact that asks declares it in `each`. */
-export const ofGroup = (read: Reader, fact: string, group: Group): Value | undefined =>
-  read.each(fact).find((each) => each.group.name === group.name)?.value;
+export const ofGroup = (read: Reader, fact: string, group: Group): Value | undefined => read.of(fact, group);
 
 /** The two that are meant: those named, or one named and the only other, or the only two; undefined where that leaves a choice. */
 const meant = (read: Reader): readonly [Group, Group] | undefined => {

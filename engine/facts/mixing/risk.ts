@@ -53,7 +53,10 @@ export const riskFacts = [
     compute: (read) => {
       const pair = pairOf(read);
       if (pair === undefined) return undefined;
-      return both(pair).some((group) => ofGroup(read, 'looks-sick', group) === 'yes') ? 'yes' : 'no';
+      // In the order in which they came, as what was taken for granted of them is read out.
+      const inOrder = read.state.groups.filter((group) => group === pair.lighter || group === pair.heavier);
+      const sick = inOrder.map((group) => ofGroup(read, 'looks-sick', group));
+      return sick.includes('yes') ? 'yes' : 'no';
     },
   }),
   defineFact({

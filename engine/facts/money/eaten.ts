@@ -1,54 +1,17 @@
 /** How much feed a batch has eaten, how much it will still eat, and what comes of it: birds and meat at the end. */
 import { addDays, type Day, daysBetween } from '../../day.ts';
 import { defineFact, type Reader } from '../define.ts';
-import { isFeed, massBought } from '../feed/bags.ts';
 import { daysFromTo, latestOf } from '../feed/days.ts';
 import { type Eater, eaterEach, eaterFigures, eatersOf } from '../feed/eater.ts';
 import { givenOn } from '../feed/given.ts';
-import { assumeUnrecorded, massOf, takenSince } from '../feed-stock/taken.ts';
+import { batchFigures, eatenByBatch } from '../feed-stock/batch-eaten.ts';
+import { massOf } from '../feed-stock/taken.ts';
 import { flockPace, paceFigures, paceNeeds } from '../growth/live.ts';
-import { ownRun, purchasesOf, runFigures } from './season.ts';
 
 type Eaters = readonly (Eater | undefined)[];
 
 const ownIn = (read: Reader, eaters: Eaters): Eater | undefined =>
   eaters.find((eater) => eater?.group.name === read.group.name);
-
-/** What a group was expected to eat from its arrival to yesterday, kg. */
-const expectedSoFar = (read: Reader, eater: Eater): number =>
-  daysFromTo(eater.group.arrived, addDays(read.asked, -1)).reduce((sum, day) => sum + eater.all(day), 0);
-
-/** Feed on record for a group, its part of what was given to all groups included, kg. */
-const recorded = (read: Reader, eaters: Eaters, own: Eater): number => {
-  const given = givenOn(read, eaters);
-  return daysFromTo(own.group.arrived, read.asked).reduce((sum, day) => {
-    const found = given(own, day);
-    if (found !== undefined) read.from(...found.entries);
-    return sum + (found?.mass ?? 0);
-  }, 0);
-};
-
-/** A group's part of the feed bought for a run of batches that is over, kg; undefined where purchases cannot be all of it. */
-const boughtFor = (read: Reader, eaters: Eaters, own: Eater): number | undefined => {
-  const run = ownRun(read);
-  if (run.until === undefined) return undefined;
-  const bag = read.maybe('bag-mass');
-  const masses = purchasesOf(read, run)
-    .filter(isFeed)
-    .map((each) => massBought(each, Number(bag)));
-  const bought = masses.reduce<number>((sum, each) => sum + (each ?? 0), 0);
-  const names = run.groups.map(({ name }) => name);
-  const expected = eaters
-    .filter((eater) => eater !== undefined)
-    .filter((eater) => names.includes(eater.group.name))
-    .reduce((sum, eater) => sum + expectedSoFar(read, eater), 0);
-  const isLikely =
-    bought >= expected * read.figure('feed/records-whole') &&
-    bought <= expected * read.figure('feed/records-doubt-high');
-  if (!isLikely || expected === 0) return undefined;
-  read.assume('feed-as-bought', { bought: { value: bought, unit: 'kg' } });
-  return (bought * expectedSoFar(read, own)) / expected;
-};
 
 /** The fact that says what the birds still to come dress to: on the day set, when they are ready, or when held to the very last. */
 const carcassFact = (read: Reader): string => {
@@ -64,20 +27,12 @@ export const eatenFacts = [
     unit: 'kg',
     each: eaterEach,
     wants: ['loss-rate', 'bag-mass'],
-    figures: [...eaterFigures, ...runFigures, 'feed/records-whole', 'feed/records-doubt-high'],
+    figures: [...eaterFigures, ...batchFigures],
     compute: (read) => {
       const eaters = eatersOf(read, eaterEach);
       const own = ownIn(read, eaters);
       if (own === undefined) return undefined;
-      const onRecord = recorded(read, eaters, own);
-      if (onRecord > 0 && onRecord >= expectedSoFar(read, own) * read.figure('feed/records-whole'))
-        return onRecord;
-      const bought = onRecord > 0 ? undefined : boughtFor(read, eaters, own);
-      if (bought !== undefined) return bought;
-      const start = { on: read.group.arrived, line: 0 };
-      const taken = takenSince(read, own, eaters, start);
-      assumeUnrecorded(read, read.group.arrived, taken);
-      return massOf(taken);
+      return massOf(eatenByBatch(read, own, eaters));
     },
   }),
   defineFact({

@@ -26,14 +26,14 @@ const lastDayOf = (group: Group, asked: Day): Day | undefined => {
 };
 
 /** Batches put together wherever no more than so many days without birds lie between them. */
-const runsWithin = (read: Reader, gap: number): readonly Run[] => {
-  const groups = read.state.groups
-    .filter((each) => each.arrived <= read.asked)
+const putTogether = (all: readonly Group[], asked: Day, gap: number): readonly Run[] => {
+  const groups = all
+    .filter((each) => each.arrived <= asked)
     .sort((a, b) => (a.arrived < b.arrived ? -1 : a.arrived > b.arrived ? 1 : a.line - b.line));
   const runs: Run[] = [];
   for (const group of groups) {
     const last = runs.at(-1);
-    const until = lastDayOf(group, read.asked);
+    const until = lastDayOf(group, asked);
     if (last === undefined || (last.until !== undefined && group.arrived > addDays(last.until, gap))) {
       runs.push({ groups: [group], from: group.arrived, until });
       continue;
@@ -44,6 +44,20 @@ const runsWithin = (read: Reader, gap: number): readonly Run[] => {
   }
   return runs;
 };
+
+/** The runs of some groups, for each day and gap once: every fact about money wants them. */
+const runsOfGroups = (groups: readonly Group[]): ((asked: Day, gap: number) => readonly Run[]) => {
+  const known = new Map<string, readonly Run[]>();
+  return (asked, gap) => {
+    const key = `${asked} ${gap}`;
+    const runs = known.get(key) ?? putTogether(groups, asked, gap);
+    known.set(key, runs);
+    return runs;
+  };
+};
+
+const runsWithin = (read: Reader, gap: number): readonly Run[] =>
+  read.see(runsOfGroups, read.state.groups)(read.asked, gap);
 
 /** Batches that were there at the same time, which share what was bought for them. */
 export const runsOf = (read: Reader): readonly Run[] => runsWithin(read, 0);

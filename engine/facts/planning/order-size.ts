@@ -1,4 +1,5 @@
 /** How many chicks to order so that the wanted number reach processing as surely as wanted. */
+import { addDays } from '../../day.ts';
 import type { Value } from '../../types.ts';
 import { defineFact, type Fact, type Reader } from '../define.ts';
 import { settingNumber } from '../setting.ts';
@@ -87,6 +88,21 @@ export const orderFacts = [
     needs: ['order-kind', ...readyNeeds],
     figures: readyFigures,
     compute: (read) => readyAge(read, read.text('order-kind')),
+  }),
+  // Birds that a question is about before any have come: as many as it names, ready on the day it asks about.
+  defineFact({
+    id: 'birds-thought-of',
+    unit: 'bird',
+    per: 'flock',
+    wants: ['birds-told', 'planned-birds'],
+    compute: (read) => read.maybe('birds-told') ?? read.maybe('planned-birds'),
+  }),
+  defineFact({
+    id: 'hatch-thought-of',
+    unit: 'date',
+    per: 'flock',
+    needs: ['order-ready-age'],
+    compute: (read) => addDays(read.on, -read.number('order-ready-age')),
   }),
   defineFact({
     id: 'growing-loss',

@@ -37,10 +37,13 @@ export const dayFacts = [
   defineFact({
     id: 'process-due',
     unit: 'date',
+    needs: ['only-thought-of'],
     wants: ['process-booked', 'ready-on', 'window-closes'],
     compute: (read) => {
       const booked = read.maybe('process-booked');
       if (booked !== undefined) return booked;
+      // Birds that are only thought of are ready on the day they are asked about.
+      if (read.text('only-thought-of') === 'yes') return read.on;
       const ready = read.maybe('ready-on') ?? read.maybe('window-closes');
       if (ready === undefined) return undefined;
       // Birds that are ready today have not gone without feed, so tomorrow is the first day that can be had.
@@ -54,6 +57,13 @@ export const dayFacts = [
     unit: 'date',
     needs: ['process-due'],
     compute: (read) => read.text('process-due'),
+  }),
+  defineFact({
+    id: 'process-is-dated',
+    unit: null,
+    needs: ['process-date', 'only-thought-of'],
+    compute: (read) =>
+      read.text('only-thought-of') === 'yes' && read.text('process-date') === read.on ? 'no' : 'yes',
   }),
   defineFact({
     id: 'days-to-process',
@@ -78,15 +88,19 @@ export const dayFacts = [
     id: 'birds-on-the-day',
     unit: 'bird',
     needs: ['alive', 'kept-back'],
-    compute: (read) => Math.max(0, read.number('alive') - read.number('kept-back')),
+    wants: ['birds-told'],
+    compute: (read) =>
+      read.maybe('birds-told') ?? Math.max(0, read.number('alive') - read.number('kept-back')),
   }),
   defineFact({
     id: 'carcass-on-the-day',
     unit: 'kg',
-    needs: [...paceNeeds, 'dressing-share', 'process-date'],
+    needs: [...paceNeeds, 'dressing-share', 'process-date', 'only-thought-of'],
     figures: paceFigures,
-    compute: (read) =>
-      flockPace(read).middle(daysBetween(read.group.hatched, read.text('process-date'))) *
-      read.number('dressing-share'),
+    compute: (read) => {
+      // A day named for birds that are only thought of is the day on which they are ready.
+      const on = read.text('only-thought-of') === 'yes' ? read.on : read.text('process-date');
+      return flockPace(read).middle(daysBetween(read.group.hatched, on)) * read.number('dressing-share');
+    },
   }),
 ];

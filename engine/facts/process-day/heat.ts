@@ -10,13 +10,14 @@ export const heatFacts = [
   defineFact({
     id: 'process-high',
     unit: 'C',
-    needs: ['process-date'],
+    needs: ['process-date', 'process-is-dated'],
     wants: ['temperature-told'],
     figures: ['process/scald-from', 'process/ice-hot-day', ...forecastFigures],
     compute: (read) => {
       const said = read.maybe('temperature-told');
       if (typeof said === 'number' && said < read.figure('process/scald-from')) return said;
-      const high = read.state.weather[read.text('process-date')]?.high ?? null;
+      const isDated = read.text('process-is-dated') === 'yes';
+      const high = isDated ? (read.state.weather[read.text('process-date')]?.high ?? null) : null;
       if (high !== null) {
         restOn(read, high);
         return high.value;

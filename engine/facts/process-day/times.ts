@@ -41,8 +41,11 @@ export const timeFacts = [
   defineFact({
     id: 'process-start',
     unit: 'date-time',
-    needs: ['process-date', 'process-at'],
-    compute: (read) => `${read.text('process-date')}T${read.text('process-at')}`,
+    needs: ['process-date', 'process-at', 'process-is-dated'],
+    compute: (read) =>
+      read.text('process-is-dated') === 'yes'
+        ? `${read.text('process-date')}T${read.text('process-at')}`
+        : undefined,
   }),
   defineFact({
     id: 'hours-without-feed',

@@ -5,7 +5,7 @@ import type { FigureForm } from '../ledger.ts';
 import { type Around, type ReadField, wrong, wrongType } from './field.ts';
 import { readCount, readFlag, readMoney } from './number.ts';
 import { readOneQuantity, readSize } from './quantity.ts';
-import { readOneOf, readText } from './text.ts';
+import { readChoice, readOneOf, readText } from './text.ts';
 import { readDay, readHour } from './time.ts';
 
 const nameIn = (record: Readonly<Record<string, unknown>>, field: string, known: object): string | null => {
@@ -69,9 +69,10 @@ const settingReaders = new Map<string, ReadField>([
 /** Reads the value of the setting that the entry names, by that setting's dimension. */
 export const readSettingValue: ReadField = (value, field, around) => {
   const id = nameIn(around.record, 'what', around.book.settings);
-  const dimension = id === null ? undefined : around.book.settings[id]?.dimension;
+  const { dimension, choices } = (id === null ? undefined : around.book.settings[id]) ?? {};
   // the unknown name is a finding of its own; nothing can be said about its value
   if (dimension === undefined) return { value: around.written(field.name) };
+  if (choices !== undefined) return readChoice(value, { ...field, choices }, around);
   const read = settingReaders.get(dimension) ?? readOneQuantity;
   return read(value, { ...field, dimension }, around);
 };

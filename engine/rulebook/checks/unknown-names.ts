@@ -92,6 +92,9 @@ export const unknownNames: RulebookCheck = ({ book, documents }, { facts }) => {
     if (question.picture !== null) expect(part, ['picture'], 'fact', `${question.picture}-series`, factIds);
     const { names: _names, plans: _plans, instead: _instead, ...tried } = question.tries ?? {};
     for (const [key, fact] of Object.entries(tried)) expect(part, ['tries', key], 'fact', fact, factIds);
+    const { name: _name, ...imagined } = question.imagines ?? {};
+    for (const [key, fact] of Object.entries(imagined))
+      expect(part, ['imagines', key], 'fact', fact, factIds);
     question.gathers.forEach((other, index) => {
       expect(part, ['gathers', index], 'question', other, questionIds);
     });

@@ -41,6 +41,36 @@ test.each([...colours])('%s stands out from black and from white', (colour) => {
     expect(contrast(rgbOf(index), ground)).toBeGreaterThan(4);
 });
 
+/** Grounds of themes in wide use, light and dark; by name they would be somebody's. */
+const grounds = [
+  'fdf6e3',
+  'fbf1c7',
+  'fafafa',
+  '1e1e1e',
+  '282828',
+  '282a36',
+  '2e3440',
+  '002b36',
+  '300a24',
+  '2d2d2d',
+];
+
+test.each(grounds)('on #%s a tinted word can still be made out', (ground) => {
+  const rgb = [0, 2, 4].map((at) => Number.parseInt(ground.slice(at, at + 2), 16));
+  for (const colour of colours) {
+    const index = Number(/^ansi256\((\d+)\)$/.exec(colour)?.[1]);
+    expect(contrast(rgbOf(index), rgb)).toBeGreaterThan(2.5);
+  }
+});
+
+test('only words of an outcome are tinted and what warns: whole rows stand in the colours of the theme', () => {
+  expect(tones.filter((tone) => tintOf(tone, true).color === undefined)).toEqual([
+    'plain',
+    'aside',
+    'careful',
+  ]);
+});
+
 test('the measure is that of the guidelines: black on white is 21', () => {
   expect(contrast([0, 0, 0], [255, 255, 255])).toBeCloseTo(21, 5);
 });

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { beginWith, type Conversation, type Event, follow } from '../../../cli/chat/conversation.ts';
 import type { Token } from '../../../cli/say/tokens.ts';
 
@@ -45,27 +45,15 @@ test('what takes long is named until it is answered', () => {
   expect(play(slow, { t: 'told', tokens, leaves: false }).slow).toBeNull();
 });
 
-describe('a window that has another size', () => {
-  const picture: Token = {
-    t: 'picture',
-    drawings: [['#'.repeat(100)], ['#'.repeat(80)], ['#'.repeat(60)]],
-    says: 'Weight rises.',
-  };
-  const shown = play(empty, { t: 'told', tokens: [...tokens, picture], leaves: false });
-  const settle = (columns: number, from = shown): Conversation =>
-    play(from, { t: 'resized', width: columns }, { t: 'settled' });
-
-  test('gets the pictures of the newest answer drawn for it, once', () => {
-    const narrow = settle(70);
-    expect(narrow.lines.slice(1)).toEqual([{ t: 'told', id: 1, tokens: [picture], width: 70 }]);
-    expect(follow(narrow, { t: 'settled' })).toBe(narrow);
-    expect(settle(120, narrow).lines.at(-1)).toEqual({ t: 'told', id: 2, tokens: [picture], width: 120 });
-  });
-
-  test('gets none where they would be the same, where it has not settled, or where something was said since', () => {
-    expect(settle(95).lines).toEqual(shown.lines);
-    expect(follow(shown, { t: 'resized', width: 60 }).lines).toEqual(shown.lines);
-    const said = follow(shown, { t: 'said', words: 'why' });
-    expect(settle(60, said).lines).toEqual(said.lines);
-  });
+test('what is drawn anew stands as told, in the width of the window now', () => {
+  const drawn = play(
+    empty,
+    { t: 'told', tokens: [...tokens, ...tokens], leaves: false },
+    { t: 'resized', width: 60 },
+    { t: 'redrawn', tokens },
+  );
+  expect(drawn.lines.map((line) => [line.id, line.t === 'told' ? line.width : null])).toEqual([
+    [0, 80],
+    [1, 60],
+  ]);
 });

@@ -106,6 +106,7 @@ describe('a folding turn', () => {
         return { tokens: words === 'long' ? tokens : [claim] };
       },
       () => small,
+      false,
     );
     const told: (readonly Token[])[] = [];
     for (const words of lines) told.push((await turn(words)).tokens);
@@ -123,5 +124,18 @@ describe('a folding turn', () => {
   test('forgets what is folded at the next line; then "more" is a line like any other', async () => {
     const { heard } = await play('long', 'short', 'more');
     expect(heard).toEqual(['long', 'short', 'more']);
+  });
+});
+
+test('to one who listens it is not counted in rows', () => {
+  const said = (isHeard: boolean) =>
+    foldTokens([claim, ...upTo(50).map(detail)], small, isHeard).shown.at(-1);
+  expect(said(true)).toEqual({
+    t: 'next',
+    text: expect.stringMatching(/^Folded: \d+ notes\. Say "more" to open\.$/),
+  });
+  expect(said(false)).toEqual({
+    t: 'next',
+    text: expect.stringMatching(/^Folded: \d+ notes, in \d+ rows\. /),
   });
 });

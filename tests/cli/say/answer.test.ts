@@ -1,6 +1,13 @@
 /** A whole answer as tokens, in the order in which it is read: claim, reasons, what is open, what would turn it, the rest. */
 import { describe, expect, test } from 'vitest';
-import { sayAnswer, sayClaim, sayMissing, sayTogether, sayTurnsOn } from '../../../cli/say/answer.ts';
+import {
+  sayAnswer,
+  sayClaim,
+  sayClaims,
+  sayMissing,
+  sayTogether,
+  sayTurnsOn,
+} from '../../../cli/say/answer.ts';
 import { answer } from '../../../engine/ask/ask.ts';
 import type { Answer, Assumed, Part } from '../../../engine/types.ts';
 import { factsOf, request, world } from '../../helpers/small-flock.ts';
@@ -165,4 +172,22 @@ describe('all groups together', () => {
     const alone = await answer(world(factsOf({ reds: 21 }, 18), over), request({ groups: ['reds'] }));
     expect(sayTogether(us, alone)).toBeNull();
   });
+});
+
+test('a claim whose words do not say whose it is names its group, where the groups differ', async () => {
+  const { parts } = await both(18);
+  const saying = (template: string, ...values: readonly string[]): readonly Part[] =>
+    parts.map((part, at) => ({
+      ...part,
+      headline: { template, values: { lost: { value: values[at] ?? null, unit: null } } },
+    }));
+  expect(sayClaims(us, saying('Yes, {lost} is as usual.', 'one', 'none'))).toEqual([
+    'The whites: yes, one is as usual.',
+    'The reds: yes, none is as usual.',
+  ]);
+  expect(sayClaims(us, saying('Scald at {lost}.', 'that', 'that'))).toEqual([
+    'Scald at that.',
+    'Scald at that.',
+  ]);
+  expect(sayClaims(us, parts)).toEqual(['Not yet: the whites are too young.', 'Yes, the reds can go out.']);
 });

@@ -1,6 +1,6 @@
 /** A record read back: only what was told, as it was told, and a question for what is missing. */
 import { describe, expect, test } from 'vitest';
-import { askField, sayRecord } from '../../../cli/say/record.ts';
+import { asKept, askField, sayRecord } from '../../../cli/say/record.ts';
 import { shipped } from '../../helpers/flock-of.ts';
 import { smallRulebook } from '../../helpers/small-rulebook.ts';
 import { speechIn } from '../../helpers/small-speech.ts';
@@ -72,4 +72,14 @@ describe('a reading back', () => {
 test('a missing field is asked for in its own words, or else by its name', () => {
   expect(askField(speechIn('us'), 'out', 'group')).toBe('Which birds?');
   expect(askField(speechIn('us'), 'out', 'days-only')).toBe('What is the days only?');
+});
+
+test('fields that were read stand again as in the file: a size by its sides, weights one by one', () => {
+  const ft = (value: number) => ({ value, unit: 'ft' });
+  const lb = (value: number) => ({ value, unit: 'lb' });
+  expect(asKept({ fields: { value: [ft(4), ft(6)], weights: [lb(2), lb(3)], price: '92.00' } })).toEqual({
+    value: '4 ft x 6 ft',
+    weights: ['2 lb', '3 lb'],
+    price: '92.00',
+  });
 });

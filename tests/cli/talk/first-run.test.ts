@@ -187,9 +187,72 @@ test.each([
   expect(said.at(-1)).toEqual([
     `"${words}" is no answer to that.`,
     'Still to say: On which day do they come?',
-    how('in 3 weeks'),
+    `${how('in 3 weeks')} An empty line skips it.`,
   ]);
   expect(asked.at?.id).toBe('coming-on');
+});
+
+test.each([
+  ['units', [], 'weve got 4 people', ['eaters', '4']],
+  ['eaters', ['us', 'none', '', '', '', '', ''], 'bought 4 bags of starter at 19.50', ['feed', undefined]],
+  ['brooder', ['us', 'none', ''], 'freezer is 14 cu ft', ['freezer', '14 ft3']],
+] as const)(
+  'a record of something else, told while %s is asked for, is that record, and the question stands',
+  async (id, before, words, written) => {
+    const flock = open();
+    const { asked, said } = await interview(flock, ...before, words);
+    expect(asked.at?.id).toBe(id);
+    expect(said.at(-1)?.at(-1)).toMatch(/^Still to say: /);
+    expect([standing(flock).at(-1)?.what, standing(flock).at(-1)?.value]).toEqual(written);
+  },
+);
+
+test('what was told beside another question is not asked for again', async () => {
+  const { asked } = await interview(
+    open(),
+    'us',
+    'none',
+    '',
+    'freezer is 14 cu ft',
+    '4 by 6 ft',
+    '',
+    '2 acres',
+  );
+  expect(asked.at?.id).toBe('eaters');
+});
+
+test.each([
+  ['units', [], '4'],
+  ['where', ['us', 'none', '', '', '', '', '', ''], 'Vermont'],
+] as const)('%s takes no words that say nothing of it', async (id, before, words) => {
+  const flock = open();
+  const { asked, said } = await interview(flock, ...before, words);
+  expect(asked.at?.id).toBe(id);
+  expect(said.at(-1)).toContain(`"${words}" is no answer to that.`);
+  expect(standing(flock)).toHaveLength(before.length === 0 ? 0 : 1);
+});
+
+test('a place by degrees is one, whatever else two numbers may be', async () => {
+  const flock = open();
+  await interview(
+    flock,
+    'metric',
+    '30 whites hatched yesterday came today none dead',
+    '',
+    '',
+    '',
+    '',
+    '',
+    '48.1 11.5',
+  );
+  expect(standing(flock).at(-1)).toEqual({ kind: 'setting', what: 'place-at', value: '48.1 11.5' });
+});
+
+test('a question that may be meant in more than one way is asked back about, and its number is taken', async () => {
+  const { said } = await interview(open(), 'us', 'none', 'what do i need to by', '1');
+  expect(said.at(-2)?.[0]).toBe('Which do you mean?');
+  expect(said.at(-1)?.[0]).not.toMatch(/is no answer/);
+  expect(said.at(-1)?.at(-1)).toMatch(/^Still to say: How many chicks/);
 });
 
 test('a bare number is meant in the unit of the answer that was shown, and that is said', async () => {

@@ -89,3 +89,11 @@ test('what is told with a question is written, and what is only planned is not',
   await say('tomorrow we slaughter 30 whites, when do I take the feed away?');
   expect(written().length).toBe(before - 1);
 });
+
+test('undo takes back a record as it stands, with what was put right in it', async () => {
+  expect(await say('lost 2 whites', 'no, 3 not 2', 'undo')).toEqual([
+    'Written: 2 whites lost.',
+    'Put right: 3 whites lost.',
+    'Taken back: 3 whites lost.',
+  ]);
+});

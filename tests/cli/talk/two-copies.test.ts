@@ -78,3 +78,22 @@ test('an undo whose line is in neither copy any more counts for nothing and is n
     'this counts for nothing, as the line it was written for is not in the file as it was.',
   );
 });
+
+test.each([
+  ['nell.jsonl', 'sam.jsonl'],
+  ['sam.jsonl', 'nell.jsonl'],
+])(
+  '%s joined with %s: undo takes back what was told last, wherever it stands, and says by whom',
+  (first, second) => {
+    const file = joined(first, second);
+    const undo = (): readonly string[] =>
+      penside(['undo'], { file, today, hour: '11:00' }).out.trim().split('\n');
+    expect(undo()).toEqual([
+      'Taken back: 3 lb fed.',
+      'It was written by Nell.',
+      'The line stays in the file, marked as undone.',
+    ]);
+    expect(undo()[0]).toBe('Taken back: 1 white lost, cause hawk.');
+    expect(undo()[0]).toBe('Taken back: 4 whites lost, cause heat.');
+  },
+);

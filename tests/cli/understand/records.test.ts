@@ -23,6 +23,17 @@ test.each([
   ['fed the reds 3 scoops', [{ kind: 'feed', on: today, group: 'reds', amount: '9 lb' }]],
   ['gave the reds two buckets', [{ kind: 'feed', on: today, group: 'reds', missing: ['amount'] }]],
   ['low of 38 tonight', [{ kind: 'weather', on: today, low: '38 F', forecast: true }]],
+  ["it's going to be 92 on saturday", [{ kind: 'weather', on: '2026-05-16', high: '92 F', forecast: true }]],
+  ['forecast low of 34 saturday', [{ kind: 'weather', on: '2026-05-16', low: '34 F', forecast: true }]],
+  ['it hit 93 on tuesday', [{ kind: 'weather', on: '2026-05-12', high: '93 F' }]],
+  ['the low on tuesday was 34', [{ kind: 'weather', on: '2026-05-12', low: '34 F' }]],
+  // Either saturday may be meant, so it is asked which.
+  ['a high of 88 on saturday', [{ kind: 'weather', on: '2026-05-09', high: '88 F', missing: ['on'] }]],
+  ['low of 34 last saturday', [{ kind: 'weather', on: '2026-05-09', low: '34 F' }]],
+  ['our currency is pounds', [{ kind: 'setting', on: today, what: 'currency', value: '£' }]],
+  ['currency is euros', [{ kind: 'setting', on: today, what: 'currency', value: '€' }]],
+  // What one chick costs is no sum until it is known how many there are.
+  ['bought chicks at 2.20 each', [{ kind: 'buy', on: today, what: 'chicks', missing: ['count'] }]],
   ['it was 46 last night', [{ kind: 'weather', on: lastNight, low: '46 F' }]],
   [
     'high of 79 tomorrow, low of 66',

@@ -30,8 +30,8 @@ test('causes are entries, the latest first, then figures, rules and days', () =>
   const { believed } = settle(ledger, { asOf: null, lines: null }, reading);
   const book = bookWith('2026-05-10', 7);
   const found = candidatesBetween({
-    earlier: at('2026-05-09', 1),
-    later: at('2026-05-11'),
+    earlier: { moment: at('2026-05-09', 1) },
+    later: { moment: at('2026-05-11') },
     rules: 'aaaaaaaa',
     book,
     entries: believed.slice(1),
@@ -51,9 +51,33 @@ test('causes are entries, the latest first, then figures, rules and days', () =>
 });
 
 test('between a moment and itself there is nothing', () => {
-  const moment = at('2026-05-11');
-  const same = { earlier: moment, later: moment, rules: shipped.hash, book: shipped, entries: [] };
+  const seen = { moment: at('2026-05-11') };
+  const same = { earlier: seen, later: seen, rules: shipped.hash, book: shipped, entries: [] };
   expect(candidatesBetween(same)).toEqual([]);
+});
+
+test('a day to come that is looked at again a day later is seen from nearer by: that is a day gone by', () => {
+  const saturday = at('2026-05-16');
+  const nothing = { rules: shipped.hash, book: shipped, entries: [] };
+  const passed = (from: string | undefined, to: string | undefined) =>
+    candidatesBetween({
+      earlier: { moment: saturday, asked: from },
+      later: { moment: saturday, asked: to },
+      ...nothing,
+    });
+  expect(passed('2026-05-13', '2026-05-14')).toEqual([
+    { kind: 'days', from: '2026-05-13', to: '2026-05-14' },
+  ]);
+  expect(passed('2026-05-14', undefined)).toEqual([{ kind: 'days', from: '2026-05-14', to: '2026-05-16' }]);
+  expect(passed('2026-05-14', '2026-05-14')).toEqual([]);
+  const [now, then] = ['2026-05-14', '2026-05-13'].map((asked) => ({
+    moment: saturday,
+    asked,
+    book: shipped,
+  }));
+  if (now === undefined || then === undefined) throw new Error('two views');
+  expect(undoCauses(now, then, passed('2026-05-13', '2026-05-14')).asked).toBe('2026-05-13');
+  expect(undoCauses(now, then, []).asked).toBe('2026-05-14');
 });
 
 test('undoing leaves lines out, and sets figures, rules and the day back', () => {

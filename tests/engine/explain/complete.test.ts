@@ -2,8 +2,9 @@
 import { expect, test } from 'vitest';
 import { demoLedger } from '../../../cli/demo/demo.ts';
 import { answer } from '../../../engine/ask/ask.ts';
+import { rankedRules } from '../../../engine/ask/ranked-rules.ts';
 import { allFacts } from '../../../engine/facts/index.ts';
-import type { Memory } from '../../../engine/facts/memory.ts';
+import type { Known } from '../../../engine/facts/memory.ts';
 import { openText } from '../../../engine/index.ts';
 import { runRules } from '../../../engine/reason/run.ts';
 import { shipped } from '../../helpers/flock-of.ts';
@@ -18,7 +19,7 @@ const questions = Object.values(shipped.questions).filter(
 test.each(questions.map(({ id }) => id))('%s', async (question) => {
   const hidden: string[] = [];
   let kept = 0;
-  const watching: Memory = {
+  const watching: Known = {
     recall: () => undefined,
     keep: (_, step, seen) => {
       kept += 1;
@@ -29,6 +30,10 @@ test.each(questions.map(({ id }) => id))('%s', async (question) => {
   };
   const world = { book: shipped, facts: allFacts, state, problems: [] };
   const request = { question, groups: [], moment, until: null, supposing: [] };
-  await answer({ ...world, memory: { facts: watching, run: runRules } }, request, 'now');
+  await answer(
+    { ...world, memory: { facts: { around: () => watching }, run: runRules, ranked: rankedRules } },
+    request,
+    'now',
+  );
   expect([hidden, kept > 0]).toEqual([[], true]);
 });

@@ -12,6 +12,7 @@ const filling: Filling = {
       ? { id, value: 14, unit: 'day', from: '2026-01-01', source: 'own-judgement', own: false }
       : undefined,
 };
+const youngest = filling.figure('out/youngest');
 
 test('facts, figures, the group and the days each come from their place', () => {
   expect(sentence('{group} {age} {out/youngest} {out/gone} {on} {until} {age}', filling)).toEqual({
@@ -19,7 +20,7 @@ test('facts, figures, the group and the days each come from their place', () => 
     values: {
       group: { value: 'reds', unit: null },
       age: { value: 3, unit: 'day' },
-      'out/youngest': { value: 14, unit: 'day' },
+      'out/youngest': { value: 14, unit: 'day', figure: youngest },
       'out/gone': { value: null, unit: null },
       on: { value: '2026-05-08', unit: 'date' },
       until: { value: null, unit: 'date' },

@@ -41,8 +41,19 @@ describe('birds and meat', () => {
     expect(
       ['frozen-in', 'frozen-eaten', 'handed', 'freezer-left'].map((fact) => freezer(state, fact)),
     ).toEqual([30, 3, 4, 23]);
-    // All birds weigh 55 kg together, so seven of the mean weight leave 23 of it.
-    expect(Number(freezer(state, 'freezer-left-weight'))).toBeCloseTo((55 / 30) * 23, 9);
+    // All birds weigh 55 kg together; the seven are of the oldest, which weigh 1.5 kg each.
+    expect(Number(freezer(state, 'freezer-left-weight'))).toBeCloseTo(55 - 7 * 1.5, 9);
+  });
+
+  test('taken out weigh the same when another batch has been put in since', () => {
+    const out = (groups: State['groups']) =>
+      freezer(flock({ groups, eaten: [ate('2026-05-20', 4), ate('2026-06-10', 8)] }), 'frozen-weight-out');
+    const early = done('early', '2026-05-01', 12, 18);
+    expect(out([early])).toBeCloseTo(18, 9);
+    expect(out([done('spring', '2026-06-01', 20, 40), early])).toBeCloseTo(18, 9);
+    // Two of the second batch, 2 kg each, once the first is used up.
+    const fewer = done('early', '2026-05-01', 10, 15);
+    expect(out([done('spring', '2026-06-01', 20, 40), fewer])).toBeCloseTo(15 + 2 * 2, 9);
   });
 
   test('are taken at the weight that was told', () => {

@@ -106,3 +106,22 @@ describe('a figure and a fact of one name', () => {
     expect(result?.engineHeld).toBe(false);
   });
 });
+
+test('between two runs a timer goes off, so that keys are shown while an answer is worked out', async () => {
+  const seen: string[] = [];
+  const ticked = new Promise<void>((resolve) =>
+    setTimeout(() => {
+      seen.push('timer');
+      resolve();
+    }, 0),
+  );
+  let isTicked = false;
+  void ticked.then(() => {
+    isTicked = true;
+  });
+  for (let runs = 0; !isTicked && runs < 10_000; runs += 1) {
+    await runRules([ruleOf('may-go', old)], valuesOf({ age: 20 }, { 'out/youngest': 14 }));
+  }
+  seen.push('answer');
+  expect(seen).toEqual(['timer', 'answer']);
+});

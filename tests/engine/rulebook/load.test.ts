@@ -89,6 +89,7 @@ describe('a small rulebook', () => {
       together: null,
       gathers: [],
       tries: null,
+      imagines: null,
       looksBack: false,
       takes: {},
       foretells: {},

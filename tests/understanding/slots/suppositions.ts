@@ -15,7 +15,7 @@ const meant: Readonly<Record<string, readonly string[]>> = {
   'birds eaten per week': ['birds-a-week', 'eating-rate'],
   'birds wanted': ['birds-wanted', 'alive', 'birds-to-last', 'promised-in-all', 'share'],
   certainty: ['certainty', 'percent-told'],
-  losses: ['alive', 'lost', 'order-loss', 'growing-loss', 'loss', 'lost-asked', 'percent-told'],
+  losses: ['alive', 'lost', 'order-loss', 'loss-told', 'growing-loss', 'loss', 'lost-asked', 'percent-told'],
   'start date': ['season-day', 'season-month', 'chicks-due', 'chicks-on', 'on'],
   'meat wanted by': ['season-day', 'table-until', 'yield-on', 'on'],
   'feed price': ['bag-price'],

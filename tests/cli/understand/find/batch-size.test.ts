@@ -4,10 +4,10 @@ import { tokenise } from '../../../../cli/understand/tokens.ts';
 
 test.each([
   ['plan two batches of 20 birds', 20],
-  ['three lots of two dozen', 24],
-  ['plan two batches', null],
-  ['a batch of reds', null],
-  ['two batches of whites', null],
-])('%s: %s each', (words, size) => {
+  ['plan one batch of whites and one batch of reds, 20 each', 20],
+  ['plan two batches, 18 birds each', 18],
+  ['plan a batch of 20 birds', null],
+  ['4 lb each', null],
+])('%s: %s', (words, size) => {
   expect(findBatchSize(tokenise(words))).toBe(size);
 });

@@ -29,7 +29,7 @@ describe('a value', () => {
 
   test('goes off what there is, as a number or as a share', () => {
     expect(supposed('and if half of them die')?.map(({ orElse: _, ...each }) => each)).toEqual([
-      { what: 'losses', fact: 'order-loss', value: 0.5, unit: null, adds: false },
+      { what: 'losses', fact: 'loss-told', value: 0.5, unit: null, adds: false },
     ]);
     expect(supposed('and if half of them die')?.[0]?.orElse).toEqual([
       { what: 'birds lost', fact: 'alive', value: 0.5, unit: null, adds: false, share: 'goes' },
