@@ -65,7 +65,7 @@ export const buildWeather: Build = (told) => {
   const rain = rainIn(told);
   const { wind, at } = windIn(told);
   const humidity = quantities(told, 'ratio')[0];
-  const { low, high, bare } = degreesTold(told, at);
+  const { low, high, daily, bare } = degreesTold(told, at);
   const isPast = spansOf(told.line.spans, 'day').some((span) => span.plain && span.past < told.about.today);
   const fields = {
     low,
@@ -81,6 +81,8 @@ export const buildWeather: Build = (told) => {
   const unit = told.about.system === 'us' ? 'F' : 'C';
   return {
     fields: known(fields),
+    // What is told of the days to come is foreseen.
+    daily: daily.map(({ side, text }) => ({ [side]: text, forecast: true })),
     missing: nothing ? lacking(fields, 'low') : [],
     assumed: bare === null ? [] : [`taking ${under(told, bare)} as ${written(bare.value, `°${unit}`)}`],
   };

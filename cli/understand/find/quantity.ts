@@ -12,6 +12,8 @@ const counted = new Set(['birds', 'lamps', 'drinkers', 'money', 'rate']);
 const pieces = (words: string): string =>
   words
     .replace(/([°²/])/g, ' $1 ')
+    // `m2` comes out of the tokens in two
+    .replace(/([a-z])(\d)/g, '$1 $2')
     .replace(/\s+/g, ' ')
     .trim();
 
