@@ -61,6 +61,8 @@ export interface Supposing {
   readonly times?: boolean;
   /** The value `goes` off what there is, as a number (with `adds`) or as a share of it; or the share that it `is` of another fact, `of`. */
   readonly share?: 'goes' | 'is';
+  /** The kind of record that would tell of birds that go off. */
+  readonly tells?: string;
   /** For a value in days: the fact, a day, that they are counted from. */
   readonly from?: string;
   readonly of?: string;

@@ -94,6 +94,7 @@ export const buildRulebook = (
             as: each.as,
             takes: each.takes,
             takesAway: each['takes-away'] ?? false,
+            tells: each.tells ?? null,
             shareOf: each['share-of'] ?? null,
             from: each.from ?? null,
             unsaid: each.unsaid ?? null,

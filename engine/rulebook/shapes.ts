@@ -195,6 +195,7 @@ export const factWordsShape = z.record(
           as: z.string(),
           takes: texts.min(1),
           'takes-away': z.boolean().optional(),
+          tells: kebab.optional(),
           'share-of': kebab.optional(),
           from: kebab.optional(),
           unsaid: z.string().optional(),

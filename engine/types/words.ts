@@ -27,6 +27,8 @@ export interface SupposedBy {
   readonly takes: readonly string[];
   /** True when the value goes off what there is, as of birds lost. */
   readonly takesAway: boolean;
+  /** For birds that go off: the kind of record that would tell it, so that everything which rests on such records follows. */
+  readonly tells: string | null;
   /** The fact that a share is of, where it is another one: a share of the freezer's size is free. */
   readonly shareOf: string | null;
   /** For a fact that is a day: the one that a number of days is counted from, as in "a week later". */

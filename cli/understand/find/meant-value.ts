@@ -55,7 +55,8 @@ export const supposingOf = (
   }
   if (value.sort === 'times') return { ...supposed, adds: false, times: true };
   if (by.takesAway && isShare(value)) return { ...supposed, adds: false, share: 'goes' };
-  if (by.takesAway) return { ...supposed, adds: true, share: 'goes' };
+  if (by.takesAway)
+    return { ...supposed, adds: true, share: 'goes', ...(by.tells === null ? {} : { tells: by.tells }) };
   if (by.shareOf !== null && isShare(value)) return { ...supposed, adds: false, share: 'is', of: by.shareOf };
   const { sign, adds } = stepOf(tokens, value);
   // "feed 10 % dearer" multiplies the price
