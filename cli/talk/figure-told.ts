@@ -2,7 +2,9 @@
 import { cellNamesOf } from '../../engine/rulebook/cells.ts';
 import type { Figure, Quantity } from '../../engine/types.ts';
 import { dimensionOf, readQuantity } from '../../engine/units.ts';
+import { findNumbers } from '../understand/find/number.ts';
 import { stemOf } from '../understand/stem.ts';
+import { tokenise } from '../understand/tokens.ts';
 import type { Draft, Reading } from '../understand/types.ts';
 import { amountsIn, cellMeant } from './cell-meant.ts';
 import { type Flock, momentOn } from './flock.ts';
@@ -17,7 +19,26 @@ const axisWeight = 2;
 const measureWeight = 6;
 const mostOffered = 5;
 
-const withPer = (text: string): string => text.toLowerCase().replace(/\b(?:an?|each|every)\b/g, 'per');
+/** How much it speaks for a figure that its whole name is said: "dressing" is no "dressing-high". */
+const nameWeight = 2;
+
+const withPer = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/\bhrs?\b/g, 'hour')
+    .replace(/\b(?:in )?(?:an?|each|every)\b/g, 'per');
+
+/** The share of a figure's own name that the words say. */
+const shareOfName = (id: string, words: string): number => {
+  const said = new Set(
+    words
+      .toLowerCase()
+      .split(/[^a-z]+/)
+      .map(stemOf),
+  );
+  const name = (id.split('/')[1] ?? id).split('-').map(stemOf);
+  return name.filter((stem) => said.has(stem)).length / name.length;
+};
 
 /** Whether the words name the measure of a figure; one of a single word, such as days, is said of too much to count. */
 const saysMeasure = (flock: Flock, figure: Figure, words: string): boolean => {
@@ -47,11 +68,13 @@ const figuresMeant = (
     .flatMap((id) => {
       const figure = book.figures[id];
       const score = found.get(id) ?? 0;
-      if (figure === undefined || (said.length > 0 && !said.includes(measure(figure.unit)))) return [];
+      const isNamed = figure !== undefined && saysMeasure(flock, figure, words);
+      if (figure === undefined || (said.length > 0 && !isNamed && !said.includes(measure(figure.unit))))
+        return [];
       const others = said.filter((each) => each !== measure(figure.unit));
       const entered = figure.by.filter(({ unit }) => unit !== null && others.includes(measure(unit))).length;
-      const named = saysMeasure(flock, figure, words) ? measureWeight : 0;
-      return [{ id, score: score + entered * axisWeight + named }];
+      const named = isNamed ? measureWeight : 0;
+      return [{ id, score: score + entered * axisWeight + named + shareOfName(id, words) * nameWeight }];
     })
     .sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1));
 };
@@ -104,15 +127,12 @@ const valueTold = (
   const said = readQuantity(flock.book.units, stated ?? '');
   if (said !== undefined && (figure === undefined || measures(flock, figure, said))) return stated;
   // A number apart from its measure, as in "birds an hour to 9", is the value where it is the only one.
-  const [number, ...others] = words.match(/\d+(?:\.\d+)?/g) ?? [];
-  if (
-    figure !== undefined &&
-    number !== undefined &&
-    others.length === 0 &&
-    saysMeasure(flock, figure, words)
-  )
-    return `${number} ${figure.unit}`;
-  const amount = amountsIn(flock, words).find((each) => measures(flock, figure, each));
+  const amounts = amountsIn(flock, words);
+  const amount = amounts.find((each) => measures(flock, figure, each));
+  const [number, ...others] = findNumbers(tokenise(words)).filter(({ value }) => value > 0);
+  const isLone = number !== undefined && others.length === 0;
+  if (figure !== undefined && isLone && (saysMeasure(flock, figure, words) || amounts.length === 0))
+    return `${number.value} ${figure.unit}`;
   return amount === undefined ? null : `${amount.value} ${amount.unit}`;
 };
 

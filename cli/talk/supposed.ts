@@ -1,4 +1,5 @@
 /** What a keeper supposes → what is laid over the flock for one question: facts, rules switched off, or entries as if they were told. */
+import { addDays } from '../../engine/day.ts';
 import { factsBehind } from '../../engine/index.ts';
 import type { Supposition } from '../../engine/types.ts';
 import { toBase } from '../../engine/units.ts';
@@ -61,6 +62,53 @@ const meaningIn = (flock: Flock, topic: string, supposing: Supposing): Supposing
   return meant.find(({ fact }) => fact !== undefined && behind.has(fact)) ?? null;
 };
 
+/**
+ * Birds that go off, as the record that would tell it, so that losses and the odds of them follow too; of no group named, those
+ * of the largest. Null where no group has so many.
+ */
+const birdsTold = (flock: Flock, reading: Reading, meant: Supposing, kind: string): Laid | null => {
+  const count = Number(meant.value);
+  const { groups } = aboutFor(flock, null, null);
+  const named = meant.group ?? (reading.groups.length === 1 ? reading.groups[0] : undefined);
+  const [group] = groups
+    .filter(({ name, alive }) => alive >= count && (named === undefined || name === named))
+    .toSorted((one, other) => other.alive - one.alive);
+  if (group === undefined || !Number.isInteger(count) || count < 1) return null;
+  const fields = { group: group.name, count };
+  return {
+    over: [{ what: { entry: { kind, on: flock.today, ...fields } }, value: 'told', adds: false }],
+    says: sayRecord(speechFor(flock), { kind, on: flock.today, fields }).replace(/\.$/, ''),
+  };
+};
+
+/** So many days from a day of each group: "a week later" than it is to be processed, "at nine weeks" from the hatch. */
+const daysLaid = (flock: Flock, reading: Reading, meant: Supposing, from: string): Laid | string => {
+  const moment = momentOn(flock, flock.today);
+  const named = meant.group === undefined ? reading.groups : [meant.group];
+  const names =
+    named.length > 0
+      ? named
+      : flock
+          .engine()
+          .state(moment)
+          .groups.map(({ name }) => name);
+  const over = names.flatMap((group): Supposition[] => {
+    const day = flock.engine().fact(from, group, moment);
+    if (typeof day !== 'string' || meant.fact === undefined) return [];
+    return [
+      {
+        what: { fact: meant.fact },
+        value: addDays(day, Math.round(Number(meant.value))),
+        adds: false,
+        group,
+      },
+    ];
+  });
+  if (over.length === 0) return `I do not know which day that would be counted from.`;
+  const speech = speechFor(flock);
+  return { over, says: listed(over.map((each) => saySupposition(speech, { ...meant, adds: false }, each))) };
+};
+
 const factLaid = (
   flock: Flock,
   reading: Reading,
@@ -71,6 +119,9 @@ const factLaid = (
   if (meant === null) return `Nothing in this answer rests on the ${supposing.what}.`;
   const speech = speechFor(flock);
   const moment = momentOn(flock, flock.today);
+  const told = meant.tells === undefined ? null : birdsTold(flock, reading, meant, meant.tells);
+  if (told !== null) return told;
+  if (meant.from !== undefined) return daysLaid(flock, reading, meant, meant.from);
   // "a 14 cu ft freezer, 40 % of it free": what the share is of may be supposed in the same breath.
   const supposed = (fact: string): unknown =>
     before.find(({ what }) => 'fact' in what && what.fact === fact)?.value;

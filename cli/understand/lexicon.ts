@@ -22,6 +22,9 @@ export interface Lexicon {
   /** What each word and idea, and each run of letters, says for each topic. */
   readonly words: Weights;
   readonly letters: Weights;
+  /** What the same say for each kind of change that a line may suppose. */
+  readonly kindWords: Weights;
+  readonly kindLetters: Weights;
   /** Dangers that a line outside may speak of. */
   readonly hazards: readonly string[];
   /** Every word it knows, for telling slips from words. */
@@ -39,6 +42,9 @@ export interface Learned {
   readonly words: Weights;
   /** By runs of letters. */
   readonly letters: Weights;
+  /** What is supposed, by the same and by the topic. */
+  readonly kindWords: Weights;
+  readonly kindLetters: Weights;
 }
 
 /** Everything that a line can be about, in the order of the rule files. */
@@ -86,6 +92,8 @@ export const makeLexicon = (book: Rulebook, learned: Learned): Lexicon => {
     units: unitWords(book.units),
     words: learned.words,
     letters: learned.letters,
+    kindWords: learned.kindWords,
+    kindLetters: learned.kindLetters,
     hazards: Object.keys(book.words.hazards),
     vocabulary: slips.words,
     get stems() {

@@ -3,8 +3,7 @@ import type { Feature } from './features.ts';
 import { type Line, wordsUnder } from './find/all.ts';
 import { cuesOf } from './learn/cues.ts';
 import { hazardTopic, outside, sameAgain } from './learn/spoken.ts';
-import { toChances } from './learn/train.ts';
-import { weigh } from './learn/weigh.ts';
+import { mixed, weigh } from './learn/weigh.ts';
 import type { Lexicon, Topic } from './lexicon.ts';
 import type { Evidence } from './types.ts';
 
@@ -58,36 +57,22 @@ const evidenceFor = (
 export const inOrder = (one: Match, other: Match): number =>
   other.score - one.score || (one.topic.id < other.topic.id ? -1 : 1);
 
-/** What both views give, mixed as logarithms and brought back to a sum of 1. */
-const mix = (names: readonly string[], one: (name: string) => number, other: (name: string) => number) => {
-  const sums = names.map(
-    (name) => Math.log(one(name)) * (1 - lettersCount) + Math.log(other(name)) * lettersCount,
-  );
-  const chances = toChances(Float64Array.from(sums));
-  return new Map(names.map((name, at) => [name, chances[at] ?? 0]));
-};
-
-/** A chance that cannot be nothing, so that it has a logarithm. */
-const least = 1e-12;
-
 /** Ranks all topics for a line by itself. */
 export const matchTopics = (words: string, line: Line, lexicon: Lexicon): Ranking => {
   const cues = cuesOf(line, lexicon.classOf);
   const idsOf = (features: readonly Feature[]): readonly string[] => features.map((feature) => feature.id);
-  const byWords = weigh(lexicon.words, idsOf(cues.words));
-  const views = [byWords.chances, weigh(lexicon.letters, idsOf(cues.letters)).chances] as const;
+  const { chances: byWords, saidFor } = weigh(lexicon.words, idsOf(cues.words));
+  const { chances: byLetters } = weigh(lexicon.letters, idsOf(cues.letters));
   // All that lies outside is one thing here, danger or not: parted, each view would find too little of each.
   const away = [outside, ...lexicon.hazards.map(hazardTopic)];
-  const chanceIn = (view: ReadonlyMap<string, number>) => (name: string) =>
-    Math.max(
-      least,
-      (name === outside ? away : [name]).reduce((sum, each) => sum + (view.get(each) ?? 0), 0),
+  const joined = (view: ReadonlyMap<string, number>): ReadonlyMap<string, number> =>
+    new Map(view).set(
+      outside,
+      away.reduce((sum, each) => sum + (view.get(each) ?? 0), 0),
     );
   const names = [...lexicon.topics.map((topic) => topic.id), outside, sameAgain];
-  const chances = mix(names, chanceIn(views[0]), chanceIn(views[1]));
-  const shareIn = (view: ReadonlyMap<string, number>) => (name: string) =>
-    Math.max(least, view.get(name) ?? 0);
-  const parts = mix(away, shareIn(views[0]), shareIn(views[1]));
+  const chances = mixed(names, [joined(byWords), 1 - lettersCount], [joined(byLetters), lettersCount]);
+  const parts = mixed(away, [byWords, 1 - lettersCount], [byLetters, lettersCount]);
   const outsideChance = chances.get(outside) ?? 0;
   const [hazard = null] = lexicon.hazards
     .map((id) => ({ id, chance: outsideChance * (parts.get(hazardTopic(id)) ?? 0) }))
@@ -97,7 +82,7 @@ export const matchTopics = (words: string, line: Line, lexicon: Lexicon): Rankin
     .sort(inOrder)
     .map((match, rank) =>
       rank < told.topics
-        ? { ...match, evidence: evidenceFor(byWords.saidFor(match.topic.id), cues.words, words, line) }
+        ? { ...match, evidence: evidenceFor(saidFor(match.topic.id), cues.words, words, line) }
         : match,
     );
   return { matches, outside: outsideChance, hazard, same: chances.get(sameAgain) ?? 0 };

@@ -36,6 +36,6 @@ export const readAsOwn = (words: string, about: About, lexicon: Lexicon): Heard 
   );
   if (!isTaken) return null;
   const evidence = [{ idea: 'your own phrasing', words, weight: 1 }];
-  const reading = readQuestion({ topic, score: 1, evidence }, words, line, about);
+  const reading = readQuestion({ topic, score: 1, evidence }, words, line, about, lexicon);
   return { words, readings: [reading], sure: true, nearest: [] };
 };

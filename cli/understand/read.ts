@@ -2,14 +2,16 @@
 import { addDays } from '../../engine/day.ts';
 import { type Line, wordsUnder } from './find/all.ts';
 import { type FoundSupposing, findSupposing } from './find/supposing.ts';
+import type { Lexicon } from './lexicon.ts';
 import type { Match } from './match.ts';
 import { mentionsIn } from './mentions.ts';
+import { placingFor } from './placing.ts';
 import { type Settled, settleDays } from './refine/settle-day.ts';
 import { sayPast, settlePast } from './refine/settle-past.ts';
 import { readSlots } from './slots.ts';
 import { slotsOfWhyNot, slotsTaken } from './slots-taken.ts';
 import { type GroupSpan, spansOf } from './spans.ts';
-import { supposedAlone, takenInstead } from './supposed-slots.ts';
+import { supposedAlone } from './supposed-alone.ts';
 import type { About, Reading } from './types.ts';
 
 const mostEvidence = 6;
@@ -75,8 +77,8 @@ const saysWhen = (clause: Clause, line: Line, takes: Readonly<Record<string, str
   clause.figure === undefined &&
   line.spans.some(
     (span) =>
-      clause.from <= span.from &&
-      span.to <= clause.to &&
+      clause.begin <= span.from &&
+      span.to <= clause.end &&
       ((span.kind === 'day' && (takes.on ?? takes['day-wanted']) !== undefined) ||
         (span.kind === 'time' && takes.at !== undefined) ||
         (span.kind === 'age' && takes.age !== undefined)),
@@ -85,25 +87,45 @@ const saysWhen = (clause: Clause, line: Line, takes: Readonly<Record<string, str
 /** A day in such a clause is the day meant, whatever other day is named. */
 const withDaysOf = (line: Line, clauses: readonly Clause[]): Line => {
   const inside = line.spans.filter(
-    (span) => span.kind === 'day' && clauses.some(({ from, to }) => from <= span.from && span.to <= to),
+    (span) => span.kind === 'day' && clauses.some(({ begin, end }) => begin <= span.from && span.to <= end),
   );
   return inside.length === 0
     ? line
     : { ...line, spans: line.spans.filter((span) => span.kind !== 'day' || inside.includes(span)) };
 };
 
-/** A question; an age stands for the day on which one group reaches it, unless the question supposes it. */
-export const readQuestion = (match: Match, words: string, line: Line, about: About): Reading => {
+/**
+ * A question; an age stands for the day on which one group reaches it, unless the question supposes it.
+ * @param follows whether it goes on with the last one
+ */
+export const readQuestion = (
+  match: Match,
+  words: string,
+  line: Line,
+  about: About,
+  lexicon: Lexicon,
+  follows = false,
+): Reading => {
   const takes = about.book.questions[match.topic.id]?.takes ?? {};
-  const clauses = findSupposing(words, line, about.book.facts);
+  const placing = placingFor(lexicon, line, match.topic.id, about);
+  const clauses = findSupposing(words, line, placing);
   const timing = clauses.filter((each) => saysWhen(each, line, takes));
-  const supposing = clauses
-    .filter((each) => !timing.includes(each))
-    .map((each) => takenInstead(each, words, line, match.topic.family, takes));
+  const told = clauses.filter((each) => !timing.includes(each));
+  const slotsFor = (of: Line): Reading['slots'] => ({
+    ...readSlots(words, of, match.topic.family),
+    ...slotsTaken(words, of, Object.keys(takes)),
+  });
+  // Days and times say when; only another value can be a change that no word announces, or that stands outside the clause that does.
+  const isPlain = told.some(({ fact, rule, figure }) => (fact ?? rule ?? figure) !== undefined);
+  const alone =
+    isPlain || timing.length > 0 || match.topic.family !== 'ask'
+      ? []
+      : supposedAlone(line, takes, placing, follows || told.length > 0, slotsFor(line));
+  const supposing = alone.length > 0 ? alone : told;
   const asked = {
     ...line,
     spans: line.spans.filter(
-      (span) => !supposing.some((each) => each.from <= span.from && span.to <= each.to),
+      (span) => !supposing.some((each) => each.begin <= span.from && span.to <= each.end),
     ),
   };
   const days = daysAsked(match.topic.id, words, withDaysOf(line, timing), about);
@@ -125,14 +147,13 @@ export const readQuestion = (match: Match, words: string, line: Line, about: Abo
     until: days.until,
     days: days.days,
     slots: {
-      ...readSlots(words, asked, match.topic.family),
-      ...slotsTaken(words, asked, Object.keys(takes)),
+      ...slotsFor(asked),
       ...(match.topic.family === 'about' ? slotsOfWhyNot(words, line) : {}),
       ...since,
       ...run,
     },
     mentions: mentionsIn(asked),
-    supposing: supposing.map(({ from: _from, to: _to, ...each }) => each),
+    supposing: supposing.map(({ begin: _begin, end: _end, ...each }) => each),
     ...(supposing.length > 0 && isWhatIf(line) ? { stays: true } : {}),
     entries: [],
     assumed: [
@@ -154,12 +175,9 @@ export const readFollowUp = (
   line: Line,
   about: About,
   last: Reading,
+  lexicon: Lexicon,
 ): Reading => {
-  const asked = readQuestion(match, words, line, about);
-  const own = {
-    ...asked,
-    supposing: asked.supposing.length > 0 ? asked.supposing : supposedAlone(asked, line, about),
-  };
+  const own = readQuestion(match, words, line, about, lexicon, true);
   const takes = about.book.questions[match.topic.id]?.takes ?? {};
   // What this line says of a fact stands over what was supposed of it before.
   const taken = new Set(

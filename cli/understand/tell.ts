@@ -85,7 +85,10 @@ export const tell = (
   const built = build(told);
   const draftsOn = (on: Day, assumed: readonly string[]): ToldDraft => ({
     draft: { kind, on, fields: built.fields, missing: built.missing },
-    also: (built.also ?? []).map((fields) => ({ kind, on, fields, missing: [] })),
+    also: [
+      ...(built.also ?? []).map((fields) => ({ kind, on, fields, missing: [] })),
+      ...(built.daily ?? []).map((fields, n) => ({ kind, on: addDays(on, n + 1), fields, missing: [] })),
+    ],
     assumed: [...assumed, ...built.assumed],
   });
   if (built.keepsDay === true) return draftsOn(about.today, []);

@@ -61,9 +61,11 @@ export interface Supposing {
   readonly times?: boolean;
   /** The value `goes` off what there is, as a number (with `adds`) or as a share of it; or the share that it `is` of another fact, `of`. */
   readonly share?: 'goes' | 'is';
+  /** The kind of record that would tell of birds that go off. */
+  readonly tells?: string;
+  /** For a value in days: the fact, a day, that they are counted from. */
+  readonly from?: string;
   readonly of?: string;
-  /** No word of the line names the thing: it may as well be what the question takes. */
-  readonly vague?: boolean;
   /** The one group it is said of. */
   readonly group?: string;
   /** What else it may be meant for, nearest first, where a question does not rest on `fact`. */

@@ -179,8 +179,8 @@ export const understand = (words: string, known: About, lexicon: Lexicon): Heard
       match.topic.family === 'tell'
         ? readRecord(match, words, line, about, at === 0 ? several : null, { read: readClause, split })
         : match === follows && last !== undefined
-          ? readFollowUp(match, words, line, about, last)
-          : leftBeside(readQuestion(match, words, line, about), both, about);
+          ? readFollowUp(match, words, line, about, last, lexicon)
+          : leftBeside(readQuestion(match, words, line, about, lexicon), both, about);
     return { ...own, assumed: [...own.assumed, ...cut] };
   };
   const readings = wholeFirst(decision.taken.map(read));

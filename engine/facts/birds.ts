@@ -10,6 +10,14 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((total, each)
 
 export const birdFacts = [
   defineFact({
+    id: 'hatched-on',
+    unit: 'date',
+    compute: (read) => {
+      read.from(arrivalOf(read.group));
+      return read.group.hatched;
+    },
+  }),
+  defineFact({
     id: 'age',
     unit: 'day',
     compute: (read) => {

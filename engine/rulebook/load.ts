@@ -90,12 +90,14 @@ export const buildRulebook = (
           shown: data.shown ?? null,
           fixed: data.fixed ?? false,
           supposedBy: (data['supposed-by'] ?? []).map((each) => ({
+            kind: each.kind,
             as: each.as,
             takes: each.takes,
-            words: each.words,
-            vague: each.vague ?? false,
             takesAway: each['takes-away'] ?? false,
+            tells: each.tells ?? null,
             shareOf: each['share-of'] ?? null,
+            from: each.from ?? null,
+            unsaid: each.unsaid ?? null,
           })),
         },
       ]);

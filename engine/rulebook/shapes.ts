@@ -175,13 +175,14 @@ export const factWordsShape = z.record(
     'supposed-by': z
       .array(
         z.strictObject({
+          kind: kebab,
           as: z.string(),
           takes: texts.min(1),
-          // None where any words will do, for a way of speaking that comes after all others.
-          words: texts,
-          vague: z.boolean().optional(),
           'takes-away': z.boolean().optional(),
+          tells: kebab.optional(),
           'share-of': kebab.optional(),
+          from: kebab.optional(),
+          unsaid: z.string().optional(),
         }),
       )
       .optional(),

@@ -17,19 +17,24 @@ export interface FactWords {
   readonly supposedBy: readonly SupposedBy[];
 }
 
-/** Words that, beside a value of some sort in a what-if, mean a fact. */
+/** A kind of change that, with a value of some sort in a what-if, means a fact. */
 export interface SupposedBy {
+  /** What is supposed, by the name under which understanding learns to tell it: `night-low`. */
+  readonly kind: string;
   /** How the supposition is named back: "night low". */
   readonly as: string;
   /** Sorts of values: dimensions of units, `money`, `age`, `number` for a bare one, `share` for a part of a whole, `times` for "twice". */
   readonly takes: readonly string[];
-  readonly words: readonly string[];
-  /** True for words that mean it only when nothing else fits. */
-  readonly vague: boolean;
   /** True when the value goes off what there is, as of birds lost. */
   readonly takesAway: boolean;
+  /** For birds that go off: the kind of record that would tell it, so that everything which rests on such records follows. */
+  readonly tells: string | null;
   /** The fact that a share is of, where it is another one: a share of the freezer's size is free. */
   readonly shareOf: string | null;
+  /** For a fact that is a day: the one that a number of days is counted from, as in "a week later". */
+  readonly from: string | null;
+  /** The figure that is meant where no value is said: "if it rains". */
+  readonly unsaid: string | null;
 }
 
 /** The words of an entry kind: how it is told, read back and asked for. */

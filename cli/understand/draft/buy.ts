@@ -43,7 +43,7 @@ const groupFor = (told: Told): string | null => {
 };
 
 /** Words in front of a sum; a number behind them counts nothing. */
-const priceLeads = new Set(['at', 'for', 'paid', '@', 'bill', 'total', 'was', 'cost']);
+const priceLeads = new Set('at for paid @ bill total was cost spent spending give gave paying'.split(' '));
 
 /** The bare number that says how many were bought: in front of a thing, and before any price. */
 const countOf = (told: Told): NumberSpan | undefined => {
@@ -95,6 +95,8 @@ const amountsIn = (told: Told, isFeed: boolean): Amounts => {
   const mass = quantities(told, 'mass').find((span) => !isPounds(told, span));
   if (mass !== undefined && bags === null)
     return { bags, amount: written(mass.value, mass.unit), assumed: [] };
+  if (bags === null && isFeed && says(told, 'a ton', 'one ton', 'a tonne'))
+    return { bags, amount: written(1, told.about.system === 'us' ? 'ton' : 'tonne'), assumed: [] };
   const measure = told.about.measures.bag;
   if (bags === null || measure === undefined || !isFeed) return { bags, amount: null, assumed: [] };
   const unit = ownUnit(told);

@@ -26,6 +26,15 @@ const birds = new Set([
 const isWhole = (span: NumberSpan): boolean => Number.isInteger(span.value);
 const countOf = (span: NumberSpan): number => Math.abs(span.value);
 
+/** `six of us at it`, `a four pounder`, `panting at 2`: no number of birds. */
+const isOther = (tokens: readonly Token[], { from, to, value }: NumberSpan): boolean => {
+  const [before, after, next] = [tokens[from - 1], tokens[to], tokens[to + 1]].map(
+    (token) => token?.word ?? '',
+  );
+  const isHour = before === 'at' && value <= 12 && (tokens[to] === undefined || tokens[to]?.isMark === true);
+  return isHour || after === 'pounder' || (after === 'of' && next === 'us');
+};
+
 const isBirdNear = (near: readonly (Token | undefined)[]): boolean =>
   near.some((token) => token !== undefined && birds.has(token.stem));
 
@@ -35,7 +44,7 @@ export const readCount = (told: Told): number | null => {
   const sum = sumOfParts(told);
   if (sum !== null) return sum;
   const groups = spansOf(told.line.spans, 'group');
-  const whole = numbers(told).filter(isWhole);
+  const whole = numbers(told).filter((span) => isWhole(span) && !isOther(tokens, span));
   const beside = whole.find((span) => {
     const isBird = isBirdNear([tokens[span.to], tokens[span.to + 1], tokens[span.to + 2]]);
     return isBird || groups.some((group) => group.from >= span.to && group.from <= span.to + 2);

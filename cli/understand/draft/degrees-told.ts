@@ -15,6 +15,8 @@ interface Degrees {
 export interface DegreesTold {
   readonly low: string | null;
   readonly high: string | null;
+  /** Where more than two of one side are told: the ones behind the first, for the days that follow. */
+  readonly daily: readonly { readonly side: 'low' | 'high'; readonly text: string }[];
   /** The first bare number that was taken for degrees. */
   readonly bare: NumberSpan | null;
 }
@@ -111,17 +113,19 @@ const early = ['morning', 'dawn', 'daybreak', 'daylight', 'sunrise', 'overnight'
 export const degreesTold = (told: Told, windAt: number | null): DegreesTold => {
   const over = overIn(told);
   const unit = told.about.system === 'us' ? 'F' : 'C';
-  if (over !== null) return { low: written(over[1], unit), high: written(over[0], unit), bare: null };
+  if (over !== null)
+    return { low: written(over[1], unit), high: written(over[0], unit), daily: [], bare: null };
   const all = ofFirstDay(told, degreesIn(told, windAt));
   const isEarly = early.some((word) => says(told, word));
   const sided = all.map((each) => ({ ...each, side: sideOf(told.line.tokens, each.from) }));
   const [one, other] = sided;
   const sides: { low?: Degrees; high?: Degrees } = {};
+  const side = one?.side ?? null;
+  const isRow = side !== null && sided.length > 2 && sided.every((each) => each.side === side);
   if (one !== undefined && other !== undefined && one.value !== other.value) {
     // Of two, the lower is the low, whatever words stand about them, unless both are the same.
     const [lower, upper] = one.value < other.value ? [one, other] : [other, one];
-    const isSame = one.side !== null && one.side === other.side && sided.length > 2;
-    if (isSame && one.side !== null) sides[one.side] = one;
+    if (one.side !== null && one.side === other.side && sided.length > 2) sides[one.side] = one;
     else {
       sides.low = lower;
       sides.high = upper;
@@ -130,6 +134,7 @@ export const degreesTold = (told: Told, windAt: number | null): DegreesTold => {
   return {
     low: sides.low?.text ?? null,
     high: sides.high?.text ?? null,
+    daily: isRow && side !== null ? sided.slice(1).map(({ text }) => ({ side, text })) : [],
     bare: all.find((each) => each.bare !== null)?.bare ?? null,
   };
 };

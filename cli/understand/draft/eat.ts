@@ -13,6 +13,12 @@ export const buildEat: Build = (told) => {
     'another one',
     'a whole',
     'the last',
+    'the big one',
+    'the biggest',
+    'the small one',
+    'one of them',
+    'one of the',
+    'a roaster',
   )
     ? 1
     : null;

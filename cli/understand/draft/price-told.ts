@@ -9,7 +9,9 @@ export interface PriceTold {
 }
 
 const leads = new Set(
-  'at for paid @ was cost costs bill check cheque total invoice is to comes came'.split(' '),
+  'at for paid @ was cost costs bill check cheque total invoice is to comes came spent spending give gave paying'.split(
+    ' ',
+  ),
 );
 const totals = new Set(['total', 'altogether', 'all', 'even', 'both', 'lot']);
 const eachWords = new Set(['each', 'apiece', 'ea', 'piece', 'one', 'per', 'hd', 'head']);
@@ -92,7 +94,11 @@ const bareIn = (told: Told, count: NumberSpan | undefined): PriceTold | null => 
       !['all', 'even', 'delivered'].includes(next.word)
     );
   };
-  const led = free.find(({ from }) => leads.has(word(told, from - 1)));
+  // "paid Dewey 20": a name may stand between
+  const named = new Set(['paid', 'gave', 'give']);
+  const led =
+    free.find(({ from }) => leads.has(word(told, from - 1))) ??
+    free.find(({ from, to }) => named.has(word(told, from - 2)) && word(told, to) === 'for');
   const written = free.find(({ digits }) => /^\d+\.\d\d$/.test(digits ?? ''));
   const summed = free.find(({ to }) => isEachAt(told, to) !== null);
   const last = free.filter((span) => !isCounted(span)).at(-1);

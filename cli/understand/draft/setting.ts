@@ -1,7 +1,14 @@
 /** A setting of the place, from words: which one, and its value read by its own dimension. */
 import { nameDay } from '../find/calendar.ts';
 import { currencyNamed } from '../find/currency.ts';
-import { type NumberSpan, type QuantitySpan, type Span, spansOf, type TermSpan } from '../spans.ts';
+import {
+  type NumberSpan,
+  type QuantitySpan,
+  type SizeSpan,
+  type Span,
+  spansOf,
+  type TermSpan,
+} from '../spans.ts';
 import { householdIn } from './household.ts';
 import { ownUnit } from './mass.ts';
 import {
@@ -26,22 +33,38 @@ interface Value {
 
 const none: Value = { value: null, assumed: [] };
 
-const sizeIn = (told: Told): Value => {
-  const size = spansOf(told.line.spans, 'size')[0];
-  if (size === undefined) return none;
-  const unit = size.unit ?? (told.about.system === 'us' ? 'ft' : 'm');
-  const [length, width] = size.sides.map(decimal);
-  const assumed = size.unit === null ? [`taking ${length} by ${width} in ${unit}`] : [];
-  return { value: `${length} ${unit} x ${width} ${unit}`, assumed };
-};
-
 /** How many tokens lie between two stretches. */
 const gapOf = (one: { from: number; to: number }, other: { from: number; to: number }): number =>
   Math.max(0, one.from - other.to, other.from - one.to);
 
+/** The one of several spans that stands nearest to a setting's words. */
+const nearest = <S extends Span>(spans: readonly S[], term: TermSpan): S | undefined =>
+  spans.toSorted((one, other) => gapOf(one, term) - gapOf(other, term))[0];
+
+const sizeOf = (told: Told, { sides, unit: said }: SizeSpan): Value => {
+  const unit = said ?? (told.about.system === 'us' ? 'ft' : 'm');
+  const [length, width] = sides.map(decimal);
+  const assumed = said === null ? [`taking ${length} by ${width} in ${unit}`] : [];
+  return { value: `${length} ${unit} x ${width} ${unit}`, assumed };
+};
+
+const sizeIn = (told: Told, term: TermSpan): Value => {
+  const size = nearest(spansOf(told.line.spans, 'size'), term);
+  return size === undefined ? none : sizeOf(told, size);
+};
+
+/** The size or the area that stands nearest to the words: `pen 10 by 12, pasture 1 acre`. */
+const areaSpan = (told: Told, term: TermSpan): SizeSpan | QuantitySpan | undefined =>
+  nearest<SizeSpan | QuantitySpan>([...spansOf(told.line.spans, 'size'), ...quantities(told, 'area')], term);
+
+const areaIn = (told: Told, term: TermSpan): Value => {
+  const span = areaSpan(told, term);
+  return span?.kind === 'size' ? sizeOf(told, span) : quantityIn(told, 'area', term);
+};
+
 /** The quantity that stands nearest to a setting's words: `a 14 cu ft freezer with 9 cu ft free`. */
 const nearestQuantity = (told: Told, dimension: string, term: TermSpan): QuantitySpan | undefined =>
-  quantities(told, dimension).toSorted((one, other) => gapOf(one, term) - gapOf(other, term))[0];
+  nearest(quantities(told, dimension), term);
 
 const quantityIn = (told: Told, dimension: string, term: TermSpan): Value => {
   const stated = nearestQuantity(told, dimension, term);
@@ -119,7 +142,7 @@ const clockIn = (told: Told): Value => ({
 
 const readers: Readonly<Record<string, (told: Told, term: TermSpan) => Value>> = {
   size: sizeIn,
-  area: (told, term) => (sizeIn(told).value === null ? quantityIn(told, 'area', term) : sizeIn(told)),
+  area: areaIn,
   money: moneyIn,
   text: textIn,
   count: countIn,
@@ -141,8 +164,8 @@ const readAs = (told: Told, term: TermSpan): Value => {
 const outright = (told: Told, term: TermSpan): Span | undefined => {
   const dimension = told.about.book.words.settings[term.id]?.dimension ?? 'text';
   const { spans } = told.line;
-  if (dimension === 'size' || dimension === 'area')
-    return spansOf(spans, 'size')[0] ?? (dimension === 'area' ? quantities(told, 'area')[0] : undefined);
+  if (dimension === 'area') return areaSpan(told, term);
+  if (dimension === 'size') return nearest(spansOf(spans, 'size'), term);
   if (dimension === 'money') return spansOf(spans, 'money')[0];
   if (dimension === 'day') return spansOf(spans, 'day')[0];
   if (dimension === 'clock') return spansOf(spans, 'time')[0];

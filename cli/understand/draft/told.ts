@@ -26,6 +26,8 @@ export interface Built {
   readonly keepsDay?: boolean;
   /** Further whole records of the same kind and day that the same words tell: two settings in one clause. */
   readonly also?: readonly Readonly<Record<string, unknown>>[];
+  /** The same for the days that follow, one each: `lows of 38, 40 and 45 the next three nights`. */
+  readonly daily?: readonly Readonly<Record<string, unknown>>[];
 }
 
 export type Build = (told: Told) => Built;

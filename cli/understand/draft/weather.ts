@@ -81,7 +81,7 @@ export const buildWeather: Build = (told) => {
   const rain = rainIn(told);
   const { wind, at } = windIn(told);
   const humidity = quantities(told, 'ratio')[0];
-  const { low, high, bare } = degreesTold(told, at);
+  const { low, high, daily, bare } = degreesTold(told, at);
   const isPast = spansOf(told.line.spans, 'day').some((span) => span.plain && span.past < told.about.today);
   const fields = {
     low,
@@ -98,6 +98,8 @@ export const buildWeather: Build = (told) => {
   return {
     fields: known(fields),
     missing: nothing ? lacking(fields, 'low') : isEitherDay(told) ? ['on'] : [],
+    // What is told of the days to come is foreseen.
+    daily: daily.map(({ side, text }) => ({ [side]: text, forecast: true })),
     assumed: bare === null ? [] : [`taking ${under(told, bare)} as ${written(bare.value, `°${unit}`)}`],
   };
 };

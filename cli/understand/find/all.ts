@@ -43,7 +43,7 @@ export const findAll = (tokens: readonly Token[], grounds: Grounds): Line => {
     ...quantities,
     ...groups,
     ...findSizes(tokens, numbers, quantities),
-    ...findMoney(tokens, numbers),
+    ...findMoney(tokens, numbers, quantities),
     ...findDays(tokens, grounds.today, grounds.system === 'metric'),
     ...findStretches(tokens, grounds.today),
     ...findAges(tokens, numbers, quantities),

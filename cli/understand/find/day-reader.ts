@@ -20,7 +20,9 @@ export const wordAt = (tokens: readonly Token[], at: number): string => tokens[a
 export const fixed = (day: Day, to: number, plain = true): Hit => ({ past: day, future: day, to, plain });
 
 export const partsOfDay: ReadonlySet<string> = new Set(
-  'morning afternoon evening night noon lunchtime am pm dawn dusk eve arvo teatime'.split(' '),
+  'morning mornin mornings afternoon evening night nite noon lunchtime am pm dawn dusk eve arvo teatime'.split(
+    ' ',
+  ),
 );
 
 /** Words that call for a date behind them. */

@@ -67,6 +67,8 @@ const namedAt = (tokens: readonly Token[], at: number): number | null => {
     free ||
     prepositions.has(wordAt(tokens, at - 1)) ||
     partsOfDay.has(next?.word ?? '') ||
+    // "at the feed store sat for 2.75"
+    (next?.word === 'for' && numberAt(tokens, at + 2) !== null) ||
     next?.word === 'night';
   // "the sun", "they sat": behind these it is no day
   const before = wordAt(tokens, at - 1);

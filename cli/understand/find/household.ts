@@ -7,6 +7,8 @@ interface Said {
   /** Tokens that say it, so that the number is not taken for birds. */
   readonly from: number;
   readonly to: number;
+  /** Whether it tells of all at the table: `six of us`. */
+  readonly isOfUs?: boolean;
 }
 
 const people = new Set(
@@ -49,8 +51,16 @@ const eatersAt = (tokens: readonly Token[], at: number): Said | null => {
   if (number === null || !Number.isInteger(number.value)) return null;
   const after = word(tokens, number.to);
   const said = { value: number.value, from: number.from, to: number.to };
+  if (['mouths', 'plates', 'eaters'].includes(after)) return { ...said, to: number.to + 1, isOfUs: true };
   if (people.has(after)) return { ...said, to: number.to + 1 };
-  if (after === 'of' && word(tokens, number.to + 1) === 'us') return { ...said, to: number.to + 2 };
+  if (after === 'of' && word(tokens, number.to + 1) === 'us')
+    return { ...said, to: number.to + 2, isOfUs: true };
+  const inHouse =
+    after === 'in' &&
+    ['household', 'house', 'family'].some(
+      (place) => place === word(tokens, number.to + 1) || place === word(tokens, number.to + 2),
+    );
+  if (inHouse) return { ...said, isOfUs: true };
   const led = word(tokens, at - 1) === 'of' && households.has(word(tokens, at - 2));
   // "if we were four"
   const isWe = being.has(word(tokens, at - 1)) && word(tokens, at - 2) === 'we';
@@ -69,7 +79,7 @@ const spellAt = (
   if (weekly.has(word(tokens, at + 1))) return { weeks: 1, to: at + 2 };
   if (word(tokens, at + 1) === 'fortnight') return { weeks: 2, to: at + 2 };
   if (word(tokens, at + 1) === 'month') return { weeks: monthWeeks, to: at + 2 };
-  if (first !== 'every') return null;
+  if (first !== 'every' && first !== 'in') return null;
   if (word(tokens, at + 1) === 'other' && weekly.has(word(tokens, at + 2))) return { weeks: 2, to: at + 3 };
   const many = numberAt(tokens, at + 1);
   if (many !== null && many.value > 0 && ['day', 'days'].includes(word(tokens, many.to)))
@@ -115,6 +125,9 @@ export const findHousehold = (tokens: readonly Token[]): Household => {
     if (one !== null) alone.push(one);
     pace ??= paceAt(tokens, at);
   }
+  // Who is named beside a number of all of them is among them: "six of us now that the daughter is home".
+  const isAll = eaters.length === 1 && eaters.some(({ isOfUs }) => isOfUs === true);
+  if (isAll) alone.length = 0;
   const mouths = [...eaters, ...alone].reduce((sum, each) => sum + each.value, 0);
   const isHousehold = eaters.length > 0 || alone.length > 1;
   const said = isHousehold ? [...eaters, ...alone].sort((one, other) => one.from - other.from) : [];

@@ -1,9 +1,25 @@
 /** Which sums of money stand in a line, and whether they are for one or for all. */
-import type { MoneySpan, NumberSpan } from '../spans.ts';
+import type { MoneySpan, NumberSpan, QuantitySpan } from '../spans.ts';
 import type { Token } from '../tokens.ts';
 
-const signs = new Set(['$', '£', '€']);
-const names = new Set(['dollar', 'dollars', 'buck', 'bucks', 'quid', 'euro', 'euros', 'usd', 'gbp', 'eur']);
+const signs = new Set(['$', '£', '€', '₹', 'rs', 'inr']);
+const names = new Set([
+  'dollar',
+  'dollars',
+  'buck',
+  'bucks',
+  'quid',
+  'rupees',
+  'rupee',
+  'kroner',
+  'kronor',
+  'francs',
+  'euro',
+  'euros',
+  'usd',
+  'gbp',
+  'eur',
+]);
 const eachWords = new Set(['each', 'apiece', 'ea']);
 const totalWords = new Set(['total', 'altogether', 'all', 'overall']);
 const things = new Set([
@@ -41,7 +57,11 @@ const eachAfter = (tokens: readonly Token[], at: number): { each: boolean | null
 };
 
 /** Money by its sign or name, by `each` or `a bag` after it, or by `at`, `for` or `paid` before two decimals. */
-export const findMoney = (tokens: readonly Token[], numbers: readonly NumberSpan[]): readonly MoneySpan[] =>
+export const findMoney = (
+  tokens: readonly Token[],
+  numbers: readonly NumberSpan[],
+  measured: readonly QuantitySpan[] = [],
+): readonly MoneySpan[] =>
   numbers.flatMap((span): MoneySpan[] => {
     if (span.value < 0) return [];
     const signed = signs.has(wordAt(tokens, span.from - 1));
@@ -52,7 +72,9 @@ export const findMoney = (tokens: readonly Token[], numbers: readonly NumberSpan
       /^\d+\.\d\d$/.test(span.digits ?? '') &&
       ['at', 'for', 'paid', 'cost', '@', 'is', 'are', 'was'].includes(before);
     const priced = after.each === true && span.digits !== null && before !== 'of';
-    if (!(signed || named || looks || priced)) return [];
+    // "the mean of 12 is 2.05 kg"
+    const isMeasure = measured.some(({ from, unit }) => from === span.from && unit !== 'lb');
+    if (!(signed || named || (looks && !isMeasure) || priced)) return [];
     const lead = signed ? wordAt(tokens, span.from - 2) : before;
     const each = after.each ?? (lead === 'at' || lead === '@' ? true : null);
     return [

@@ -89,7 +89,7 @@ const multiply = (tokens: readonly Token[], part: Part): Part => {
 /** A part as it stands behind `and` or a whole number: `a half`, `three quarters`, `1/4`. */
 const partAt = (tokens: readonly Token[], at: number): Part | null => {
   const begin = ['a', 'one'].includes(wordAt(tokens, at)) ? at + 1 : at;
-  if (wordAt(tokens, begin) === 'three') {
+  if (['three', '3'].includes(wordAt(tokens, begin))) {
     const dash = wordAt(tokens, begin + 1) === '-' ? 1 : 0;
     const named = ['quarter', 'quarters'].includes(wordAt(tokens, begin + 1 + dash));
     return named ? { value: 0.75, to: begin + 2 + dash, digits: null } : null;

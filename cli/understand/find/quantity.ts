@@ -12,6 +12,8 @@ const counted = new Set(['birds', 'lamps', 'drinkers', 'money', 'rate']);
 const pieces = (words: string): string =>
   words
     .replace(/([°²/])/g, ' $1 ')
+    // `m2` comes out of the tokens in two
+    .replace(/([a-z])(\d)/g, '$1 $2')
     .replace(/\s+/g, ' ')
     .trim();
 
@@ -72,9 +74,12 @@ export const findQuantities = (
   const single = numbers.flatMap((number): QuantitySpan[] => {
     const odds = oddsAt(tokens, number, numbers);
     if (odds !== null) return [odds];
+    const more = oneAndPart(tokens, number, numbers, words);
+    if (more !== null) return [more];
     const found = unitAt(tokens, number.to, words);
     if (found !== null && isMeant(tokens, number)) {
-      const { unit } = found;
+      const unit =
+        system === 'metric' ? (metricNamesakes(words).get(found.unit.id) ?? found.unit) : found.unit;
       return [
         {
           kind: 'quantity',
@@ -97,6 +102,35 @@ export const findQuantities = (
     numbers,
     words,
   );
+};
+
+/** A ton is 2,000 lb where pounds are used, and a tonne where kilos are. */
+const metricNamesakes = (words: ReadonlyMap<string, Unit>): ReadonlyMap<string, Unit> => {
+  const tonne = words.get('tonne');
+  return new Map(tonne === undefined ? [] : [['ton', tonne]]);
+};
+
+/** `an inch and a quarter`, `pound and a half`: one of a unit and a part of it. */
+const oneAndPart = (
+  tokens: readonly Token[],
+  part: NumberSpan,
+  numbers: readonly NumberSpan[],
+  words: ReadonlyMap<string, Unit>,
+): QuantitySpan | null => {
+  const joint = part.from - 1;
+  const unit = words.get(tokens[joint - 1]?.word ?? '');
+  const isCounted = numbers.some(({ to }) => to === joint - 1);
+  if (unit === undefined || tokens[joint]?.word !== 'and' || part.value >= 1 || part.value <= 0 || isCounted)
+    return null;
+  const isLed = ['a', 'an'].includes(tokens[joint - 2]?.word ?? '');
+  return {
+    kind: 'quantity',
+    from: joint - (isLed ? 2 : 1),
+    to: part.to,
+    value: 1 + part.value,
+    unit: unit.id,
+    dimension: unit.dimension,
+  };
 };
 
 /** `2 a day` is no two of anything; `5 a bag` is a price. */

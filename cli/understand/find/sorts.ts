@@ -1,15 +1,18 @@
 /** Which values stand in a stretch of a line, by their sorts: what `takes` in rules/facts can ask for. */
-import { type Span, spansOf } from '../spans.ts';
+import type { Span } from '../spans.ts';
 import type { Token } from '../tokens.ts';
 import type { Line } from './all.ts';
 import { findHousehold } from './household.ts';
+import { numberAt } from './number.ts';
 import { findOften } from './often.ts';
 
 export interface Sorted {
-  /** A dimension, `money`, `age`, `number`, `share`, `times`, `often`, `size`, `long-side` or `short-side`. */
+  /** A dimension, `money`, `age`, `day`, `time-of-day`, `hour`, `people`, `pace`, `number`, `share`, `times`, `often`, `size`, `long-side` or `short-side`. */
   readonly sort: string;
   readonly value: number;
   readonly unit: string | null;
+  /** What is no number: a day, or a time of day. */
+  readonly text?: string;
   /** The stretch it stands in. */
   readonly from: number;
   readonly to: number;
@@ -34,6 +37,8 @@ const insteadOf = [
   ['instead', 'of'],
   ['stead', 'of'],
   ['rather', 'than'],
+  ['in', 'place', 'of'],
+  ['in', 'stead', 'of'],
   ['down', 'from'],
   ['up', 'from'],
   ['and', 'not'],
@@ -68,6 +73,26 @@ const paceIn = (tokens: readonly Token[], from: number, to: number): readonly So
   return birdsAWeek === undefined ? [] : [{ sort: 'pace', value: birdsAWeek, unit: null, from, to }];
 };
 
+/** `just me and her`, `four of us`: people, counted. */
+const peopleIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] => {
+  const { eaters } = findHousehold(tokens.slice(from, to));
+  return eaters === undefined ? [] : [{ sort: 'people', value: eaters, unit: null, from, to }];
+};
+
+const articles = new Set(['a', 'an', 'the', 'that', 'my', 'our', 'one']);
+const ordinals = new Set(['second', 'third', 'fourth', 'extra', 'spare']);
+
+/** `another feeder`, `a second lamp`: one more, told without a number. */
+const oneMoreIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] =>
+  tokens.slice(from, to).flatMap((token, n): Sorted[] => {
+    const at = from + n;
+    const next = tokens[at + 1]?.word ?? '';
+    const isSecond = ordinals.has(token.word) && articles.has(tokens[at - 1]?.word ?? '');
+    const isOne =
+      (token.word === 'another' || isSecond) && !spells.has(next) && numberAt(tokens, at + 1) === null;
+    return isOne ? [{ sort: 'number', value: 1, unit: null, from: at, to: at + 1 }] : [];
+  });
+
 /** A rhythm is that of the pen's moves, unless the words are about something else that is done so often. */
 const othersDoneOften = new Set(
   'feed fed feeding eat water watered watering weigh weighed weighing check count clean'.split(' '),
@@ -87,6 +112,19 @@ const timesIn = (tokens: readonly Token[], from: number, to: number): readonly S
       : [{ sort: 'times', value, unit: null, from: from + n, to: from + n + 1 }];
   });
 
+/** `if we begin at nine`: a number on the clock. */
+const isHour = (value: number): boolean => Number.isInteger(value) && value >= 1 && value <= 12;
+
+/** `lost none`: a number where nobody says one. */
+const noneIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] =>
+  tokens
+    .slice(from, to)
+    .flatMap((token, n): Sorted[] =>
+      token.word === 'none' || token.word === 'nobody'
+        ? [{ sort: 'number', value: 0, unit: null, from: from + n, to: from + n + 1 }]
+        : [],
+    );
+
 const sortsOf = (span: Span, tokens: readonly Token[]): readonly Sorted[] => {
   const { from, to } = span;
   switch (span.kind) {
@@ -97,7 +135,8 @@ const sortsOf = (span: Span, tokens: readonly Token[]): readonly Sorted[] => {
     case 'number': {
       // "half of them", "a third of the birds": a part of what there is.
       const isPart = span.value > 0 && span.value < 1 && tokens[to]?.word === 'of';
-      return [{ sort: isPart ? 'share' : 'number', value: span.value, unit: null, from, to }];
+      const own = { sort: isPart ? 'share' : 'number', value: span.value, unit: null, from, to };
+      return isHour(span.value) ? [own, { ...own, sort: 'hour' }] : [own];
     }
     case 'quantity': {
       // "eleven pound a bag" is money
@@ -120,6 +159,10 @@ const sortsOf = (span: Span, tokens: readonly Token[]): readonly Sorted[] => {
         { sort: 'short-side', value: Math.min(...sides), unit, from, to },
       ];
     }
+    case 'day':
+      return [{ sort: 'day', value: 0, text: span.future, unit: null, from, to }];
+    case 'time':
+      return [{ sort: 'time-of-day', value: 0, text: span.at, unit: null, from, to }];
     default:
       return [];
   }
@@ -129,13 +172,12 @@ const rank = ['pace', 'often', 'size', 'long-side', 'short-side', 'money', 'temp
 const rankOf = ({ sort }: Sorted): number => {
   const at = rank.indexOf(sort);
   if (at >= 0) return at;
-  return sort === 'number' ? rank.length + 1 : rank.length;
+  return sort === 'number' || sort === 'hour' ? rank.length + 1 : rank.length;
 };
 
 /** The values in a stretch, the more telling sorts first; bare numbers last. */
 export const sortsIn = (line: Line, from: number, to: number): readonly Sorted[] => {
   const spans = line.spans.filter((span) => from <= span.from && span.to <= to);
-  const numbers = spansOf(spans, 'number');
   const isMeasured = (span: Span): boolean =>
     span.kind === 'number' &&
     spans.some(
@@ -145,12 +187,13 @@ export const sortsIn = (line: Line, from: number, to: number): readonly Sorted[]
     ...oftenIn(line.tokens, from, to),
     ...timesIn(line.tokens, from, to),
     ...paceIn(line.tokens, from, to),
+    ...peopleIn(line.tokens, from, to),
+    ...oneMoreIn(line.tokens, from, to),
+    ...noneIn(line.tokens, from, to),
     ...oneSpellIn(line.tokens, from, to),
     ...spans
       .filter((span) => !isMeasured(span) && !isPresent(line.tokens, span))
       .flatMap((span) => sortsOf(span, line.tokens)),
   ];
-  return numbers.length === 0 && found.length === 0
-    ? []
-    : found.sort((one, other) => rankOf(one) - rankOf(other));
+  return found.sort((one, other) => rankOf(one) - rankOf(other));
 };

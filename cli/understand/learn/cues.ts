@@ -33,3 +33,21 @@ export const cuesOf = (line: Line, classOf: (span: TermSpan) => string | null): 
   words: [...featuresOf(line, classOf), ...shapeOf(line)],
   letters: lettersOf(line),
 });
+
+const noValues = new Set(['<day>', '<stretch>', '<group>', '<always>']);
+
+/** Whether a feature is a value of some sort, a measure among them. */
+export const isValueCue = (id: string): boolean => /^<[a-z]+>$/.test(id) && !noValues.has(id);
+
+/** What tells the kind of change that a line supposes, in both ways: beside its words, the question and the sorts of values in it. */
+export const kindCuesOf = (
+  { words, letters }: Cues,
+  topic: string,
+): Readonly<Record<keyof Cues, readonly string[]>> => {
+  const values = words.map((cue) => cue.id).filter(isValueCue);
+  const asked = [`about ${topic}`, ...values.map((id) => `about ${topic} ${id}`)];
+  return {
+    words: [...words.map((cue) => cue.id), ...asked],
+    letters: [...letters.map((cue) => cue.id), ...asked],
+  };
+};

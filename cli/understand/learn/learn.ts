@@ -8,9 +8,9 @@ import { indexPhrases } from '../phrase-index.ts';
 import type { TermSpan } from '../spans.ts';
 import { mendSlips } from '../spelling.ts';
 import { tokenise } from '../tokens.ts';
-import { type Cues, cuesOf } from './cues.ts';
+import { type Cues, cuesOf, isValueCue, kindCuesOf } from './cues.ts';
 import { pack, type Weights } from './pack.ts';
-import { hazardTopic, outside, type Spoken, sameAgain, spokenAt, wantedIn } from './spoken.ts';
+import { hazardTopic, nothing, outside, type Spoken, sameAgain, spokenAt, wantedIn } from './spoken.ts';
 import { type Training, train } from './train.ts';
 
 interface Lesson {
@@ -49,10 +49,14 @@ const allPhrases = (book: Rulebook): readonly { words: string; list: TermSpan['l
   ];
 };
 
-/** How the two models are trained, and in how many voices a feature must be heard; set by leaving whole voices out. */
-const training: Readonly<Record<keyof Cues, Training & { readonly voices: number }>> = {
+/** How the models are trained, and in how many voices a feature must be heard; set by leaving whole voices out. */
+const training: Readonly<
+  Record<Exclude<keyof Learned, 'index' | 'vocabulary'>, Training & { readonly voices: number }>
+> = {
   words: { voices: 2, hidden: 64, rounds: 25, rate: 0.1, dropped: { features: 0.5, hidden: 0.3 } },
   letters: { voices: 3, hidden: 96, rounds: 15, rate: 0.07, dropped: { features: 0.5, hidden: 0.3 } },
+  kindWords: { voices: 3, hidden: 32, rounds: 25, rate: 0.1, dropped: { features: 0.4, hidden: 0.3 } },
+  kindLetters: { voices: 3, hidden: 32, rounds: 25, rate: 0.1, dropped: { features: 0.4, hidden: 0.3 } },
 };
 
 /** The words that slips are mended towards: those of the rule files, and any that three voices or more use. */
@@ -71,11 +75,15 @@ const vocabularyOf = (
   return [...new Set([...wordsOf(phrases), ...common])];
 };
 
+/** One line as one model is taught it. */
+interface Heard {
+  readonly features: readonly string[];
+  readonly topics: readonly string[];
+  readonly voice: number;
+}
+
 /** The features that so many voices use; the rule files, written by many, count as two. */
-const commonTo = (
-  heard: readonly { readonly features: readonly string[]; readonly voice: number }[],
-  voices: number,
-): ReadonlySet<string> => {
+const commonTo = (heard: readonly Heard[], voices: number): ReadonlySet<string> => {
   const users = new Map<string, Set<number>>();
   for (const { features, voice } of heard) {
     for (const feature of features) {
@@ -134,18 +142,35 @@ export const learn = (book: Rulebook, voices: readonly (readonly Spoken[])[]): L
   const lessons = [...phrasings, ...phrasings, ...spoken]
     .filter(({ topics }) => topics.length > 0)
     .map(({ words, topics, voice }) => ({ cues: read(words), topics, voice }));
-  const modelBy = (view: keyof Cues): Weights => {
-    const heard = lessons.map(({ cues, topics, voice }) => ({
-      features: cues[view].map((cue) => cue.id),
-      topics,
-      voice,
-    }));
-    const common = commonTo(heard, training[view].voices);
+  const asked = new Set(Object.keys(book.questions));
+  const supposing = voices.flatMap((voice, at) =>
+    voice.flatMap(({ text, topic, supposes }) => {
+      if (supposes === null && !asked.has(topic)) return [];
+      const cues = read(text);
+      // A line without a value may ask anything: it cannot teach when a value is supposed.
+      return supposes === null && !cues.words.some(({ id }) => isValueCue(id))
+        ? []
+        : [{ cues: kindCuesOf(cues, topic), topics: [supposes ?? nothing], voice: at + 1 }];
+    }),
+  );
+  const kindsBy = (view: keyof Cues): readonly Heard[] =>
+    supposing.map(({ cues, topics, voice }) => ({ features: cues[view], topics, voice }));
+  const seenBy = (view: keyof Cues): readonly Heard[] =>
+    lessons.map(({ cues, topics, voice }) => ({ features: cues[view].map((cue) => cue.id), topics, voice }));
+  const modelOf = (heard: readonly Heard[], name: keyof typeof training): Weights => {
+    const common = commonTo(heard, training[name].voices);
     const examples = heard.map(({ features, topics }) => ({
       features: features.filter((feature) => common.has(feature)),
       topics,
     }));
-    return pack(train(examples, training[view]));
+    return pack(train(examples, training[name]));
   };
-  return { index: [...index], vocabulary, words: modelBy('words'), letters: modelBy('letters') };
+  return {
+    index: [...index],
+    vocabulary,
+    words: modelOf(seenBy('words'), 'words'),
+    letters: modelOf(seenBy('letters'), 'letters'),
+    kindWords: modelOf(kindsBy('words'), 'kindWords'),
+    kindLetters: modelOf(kindsBy('letters'), 'kindLetters'),
+  };
 };

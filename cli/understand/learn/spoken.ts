@@ -11,6 +11,8 @@ export interface Spoken {
   readonly after: string | null;
   /** The danger that a line outside speaks of: an id of `hazards` in `rules/words.yaml`. */
   readonly hazard: string | null;
+  /** The kind of change that it supposes: a `kind` of `supposed-by` in rules/facts, or one that no fact takes. */
+  readonly supposes: string | null;
 }
 
 /** The day and the birds that the labelled lines speak of: whites on grass, reds in the brooder, in the middle of May. */
@@ -28,8 +30,23 @@ export const outside = 'none';
 /** What a line is taken for that asks on about what was asked before. */
 export const sameAgain = 'same';
 
+/** What a question that names a value and supposes nothing is taken to suppose. */
+export const nothing = 'nothing';
+
 /** What a line outside that speaks of a danger is taken for. */
 export const hazardTopic = (hazard: string): string => `${outside}:${hazard}`;
+
+/** Birds that go are supposed in other words than birds that come. */
+const kindOf = ({
+  changed,
+  delta,
+}: {
+  readonly changed?: string;
+  readonly delta?: unknown;
+}): string | null =>
+  changed === undefined
+    ? null
+    : `${changed.replaceAll(' ', '-')}${changed === 'birds' && Number(delta) < 0 ? '-away' : ''}`;
 
 /** Reads the lines of one voice. @throws on a line that is no JSON, which is a fault of the file */
 export const readSpoken = (text: string): readonly Spoken[] =>
@@ -37,8 +54,9 @@ export const readSpoken = (text: string): readonly Spoken[] =>
     .split('\n')
     .filter((line) => line.trim() !== '')
     .map((line) => {
-      const { text: said, topic, also = [], after = null, hazard = null } = JSON.parse(line);
-      return { text: said, topic, also, after, hazard };
+      const { text: said, topic, also = [], after = null, hazard = null, whatIf, slots } = JSON.parse(line);
+      const supposes = whatIf === true ? kindOf(slots ?? {}) : null;
+      return { text: said, topic, also, after, hazard, supposes };
     });
 
 /** The topics to learn for each line of one voice: `same` where it goes on with the topic of the line before it. */

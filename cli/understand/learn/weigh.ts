@@ -47,3 +47,21 @@ export const weigh = (weights: Weights, features: readonly string[]): Weighed =>
     },
   };
 };
+
+/** A chance that cannot be nothing, so that it has a logarithm. */
+const least = 1e-12;
+
+/** Chances by several models, each with how much it counts, mixed as logarithms and brought back to a sum of 1. */
+export const mixed = (
+  names: readonly string[],
+  ...views: readonly (readonly [ReadonlyMap<string, number>, number])[]
+): ReadonlyMap<string, number> => {
+  const sums = names.map((name) =>
+    views.reduce(
+      (sum, [chances, counts]) => sum + counts * Math.log(Math.max(least, chances.get(name) ?? 0)),
+      0,
+    ),
+  );
+  const chances = toChances(Float64Array.from(sums));
+  return new Map(names.map((name, at) => [name, chances[at] ?? 0]));
+};

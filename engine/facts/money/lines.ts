@@ -116,13 +116,20 @@ export const lineFacts = [
     },
   }),
   defineFact({
+    id: 'labour-price',
+    unit: 'money',
+    per: 'flock',
+    compute: (read) => settingNumber(read, 'labour-price'),
+  }),
+  defineFact({
     id: 'cost-labour',
     unit: 'money',
+    wants: ['labour-price'],
     each: ['table-until'],
     figures: [...runFigures, 'money/chore-time'],
     compute: (read) => {
-      const price = settingNumber(read, 'labour-price');
-      if (price === undefined) {
+      const price = read.maybe('labour-price');
+      if (typeof price !== 'number') {
         read.assume('own-time-not-counted');
         return 0;
       }

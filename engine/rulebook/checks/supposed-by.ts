@@ -10,8 +10,11 @@ const otherSorts = [
   'money',
   'age',
   'day',
+  'time-of-day',
+  'hour',
   'number',
   'pace',
+  'people',
   'share',
   'times',
   'often',
@@ -19,6 +22,9 @@ const otherSorts = [
   'long-side',
   'short-side',
 ];
+
+/** Feed is said in bags of a weight that the keeper has told. */
+const isBagged = (said: string, is: string): boolean => said === 'bags' && is === 'mass';
 
 /** A sum said for a weight is a price: `4 dollars a pound`. */
 const isPriceFor = (said: string, is: string): boolean => said === 'money' && is === 'money-per-mass';
@@ -51,11 +57,25 @@ export const supposedBy: RulebookCheck = ({ book, documents }, { facts }) => {
       if (document === undefined || fact === undefined) return [];
       const place = [words.id, 'supposed-by', at];
       const problems: Problem[] = [];
-      if (by.shareOf !== null && !ids.includes(by.shareOf)) {
-        const suggestion = nearest(by.shareOf, ids);
+      const named = [
+        ['share-of', by.shareOf],
+        ['from', by.from],
+      ] as const;
+      for (const [key, id] of named) {
+        if (id === null || ids.includes(id)) continue;
+        const suggestion = nearest(id, ids);
         problems.push(
-          document.problemAt([...place, 'share-of'], 'unknown-fact', {
-            found: by.shareOf,
+          document.problemAt([...place, key], 'unknown-fact', {
+            found: id,
+            ...(suggestion === undefined ? {} : { suggestion }),
+          }),
+        );
+      }
+      if (by.unsaid !== null && book.figures[by.unsaid] === undefined) {
+        const suggestion = nearest(by.unsaid, Object.keys(book.figures));
+        problems.push(
+          document.problemAt([...place, 'unsaid'], 'unknown-figure', {
+            found: by.unsaid,
             ...(suggestion === undefined ? {} : { suggestion }),
           }),
         );
@@ -73,6 +93,8 @@ export const supposedBy: RulebookCheck = ({ book, documents }, { facts }) => {
           );
           return;
         }
+        // A number of days is counted from a day.
+        if (sort === 'age' && by.from !== null && fact.unit === 'date') return;
         const wants = dimensionFor(sort, by.takesAway || by.shareOf !== null);
         const is =
           fact.unit === null || unitOf(book.units, fact.unit) === undefined
@@ -81,7 +103,13 @@ export const supposedBy: RulebookCheck = ({ book, documents }, { facts }) => {
         if (
           sort === 'day'
             ? fact.unit !== 'date'
-            : is === 'choice' || (wants !== undefined && !isPriceFor(wants, is) && !areAlike(book, wants, is))
+            : sort === 'time-of-day' || sort === 'hour'
+              ? fact.unit !== null
+              : is === 'choice' ||
+                (wants !== undefined &&
+                  !isPriceFor(wants, is) &&
+                  !isBagged(wants, is) &&
+                  !areAlike(book, wants, is))
         )
           problems.push(document.problemAt(at, 'unit-clash', { fact: fact.id, is, against: wants ?? sort }));
       });

@@ -45,8 +45,15 @@ test('a new question is understood from its file alone', { timeout: learning }, 
 
 test('the same lines are learned to the same weights', { timeout: learning }, () => {
   const voice = [
-    { text: 'are they warm enough in there', topic: 'brooder-heat', also: [], after: null, hazard: null },
-    { text: 'my car will not start', topic: 'none', also: [], after: null, hazard: null },
+    {
+      text: 'are they warm enough in there',
+      topic: 'brooder-heat',
+      also: [],
+      after: null,
+      hazard: null,
+      supposes: null,
+    },
+    { text: 'my car will not start', topic: 'none', also: [], after: null, hazard: null, supposes: null },
   ];
   const [one, other] = [learn(about.book, [voice]), learn(about.book, [voice])].map(toFiles);
   expect(one).toEqual(other);

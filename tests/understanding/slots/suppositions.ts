@@ -7,7 +7,7 @@ import type { Rulebook, Supposition } from '../../../engine/types.ts';
 import { dimensionOf, toBase, unitOf } from '../../../engine/units.ts';
 import { daysMeant } from './day-meant.ts';
 import type { Fault } from './judged.ts';
-import { isNear, numberOf, type Slots, textOf } from './label.ts';
+import { isNear, kilogramsOf, numberOf, type Slots, textOf } from './label.ts';
 
 /** What a label's `changed` may be laid over here: facts by their ids, records by their kinds. Whatever is not named cannot be judged. */
 const meant: Readonly<Record<string, readonly string[]>> = {
@@ -66,6 +66,11 @@ const meant: Readonly<Record<string, readonly string[]>> = {
 const sizeOf = (label: unknown): number | null => {
   const sides = /(\d+(?:\.\d+)?)\D{0,12}?(?:x|by|×)\s*(\d+(?:\.\d+)?)/.exec(String(label));
   return sides === null ? null : Number(sides[1]) * Number(sides[2]);
+};
+
+const clockOf = (value: unknown): number | null => {
+  const hour = /^(\d\d):00$/.exec(String(value))?.[1];
+  return hour === undefined ? null : Number(hour) % 12;
 };
 
 const namesDay = (label: unknown): boolean =>
@@ -141,11 +146,13 @@ const wantedIn = (
       toBase(book.units, { value, unit: id }) - (isStep ? toBase(book.units, { value: 0, unit: id }) : 0),
   );
   // Days may be counted in weeks, and shares said in percent.
+  const weight = dimension === 'mass' ? kilogramsOf(value, unit) : null;
   const weekly = dimension === 'pace' && /month/.test(unit ?? '') ? [(value * 12) / 52] : [];
   return [
     ...plain,
     ...base,
     ...weekly,
+    ...(weight === null ? [] : [weight]),
     ...(dimension === 'time' ? [value * 7] : []),
     ...(dimension === 'ratio' ? [value / 100] : []),
   ];
@@ -187,6 +194,8 @@ const isValue = (book: Rulebook, { over, supposition, value }: Laid, slots: Slot
     const days = daysMeant(slots.value ?? slots.delta, '2026-05-14');
     return days === null || days.has(value);
   }
+  const clock = clockOf(value);
+  if (clock !== null && wanted !== null) return clock === wanted % 12;
   if (
     size !== null &&
     found !== null &&
