@@ -1,4 +1,4 @@
-/** Where the program keeps what: XDG's folders on Linux and others, their equivalents on macOS and Windows. */
+/** Where the program keeps what, and whether it may: XDG's folders on Linux and others, their equivalents on macOS and Windows. */
 import { posix, win32 } from 'node:path';
 
 /** The user's folders for this program; none of them need be there yet. */
@@ -12,6 +12,9 @@ export interface Folders {
 }
 
 export type Env = Readonly<Record<string, string | undefined>>;
+
+/** Whether nothing is to be written: whatever was meant by another word than "no", writing is what it cannot have meant. */
+export const isReadOnlyIn = (env: Env): boolean => ![undefined, '', 'no'].includes(env.PENSIDE_READ_ONLY);
 
 /**
  * The folders of a user.

@@ -1,8 +1,9 @@
 #!/usr/bin/env node
 /** Starts the program: from code that an earlier run compiled where there is some, else from its text. */
+import { homedir } from 'node:os';
 import { dirname } from 'node:path';
 import { isatty } from 'node:tty';
-import { foldersOf } from './folders.ts';
+import { foldersOf, isReadOnlyIn } from './folders.ts';
 import { keptCode } from './kept-code.ts';
 import { startProgram } from './start-program.ts';
 
@@ -15,12 +16,13 @@ const settled = 3000;
 const launch = (): void => {
   const { env, platform, version, arch, argv } = process;
   const way = argv.length > 2 || !isatty(0) ? 'answer' : 'chat';
-  const home = env.HOME ?? env.USERPROFILE ?? '';
+  const home = homedir();
   const { cache } = foldersOf(env, platform, home);
   const keeping = { cache, within: [dirname(cache), home], user: process.geteuid?.() };
   // The build says which one it is.
   const kept = keptCode(keeping, process.env.PENSIDE_BUILD ?? '', `${way}-${version}-${arch}`);
   const program = startProgram(import.meta.dirname, kept);
+  if (isReadOnlyIn(env)) return;
   let isKept = program.runs >= enough[way];
   const keep = (): void => {
     if (!isKept) program.keep();

@@ -13,7 +13,7 @@ import { homedir, userInfo } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Day } from '../engine/day.ts';
 import { isDay } from '../engine/day.ts';
-import { type Env, foldersOf } from './folders.ts';
+import { type Env, foldersOf, isReadOnlyIn } from './folders.ts';
 
 export interface Surroundings {
   /** The keeper's local day. */
@@ -108,8 +108,7 @@ export const lookAround = (process: NodeJS.Process): Surroundings => {
     cacheFolder: folders.cache,
     stateFolder: folders.state,
     copiesFolder: join(folders.data, 'copies'),
-    // Whatever was meant by another word than "no", writing is what it cannot have meant.
-    isReadOnly: !['', 'no', undefined].includes(env.PENSIDE_READ_ONLY),
+    isReadOnly: isReadOnlyIn(env),
     clock: () => (set === undefined ? localTime(new Date()) : now),
     askNetwork: (url, init) => fetch(url, init),
     get by() {

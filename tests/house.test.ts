@@ -286,7 +286,8 @@ describe('what is outside the program', () => {
       'cli/surroundings.ts',
       'engine/ledger/append/owner.ts',
     ]);
-    expect(having(/\bhomedir\(|\buserInfo\(/)).toEqual(['cli/surroundings.ts']);
+    expect(having(/\bhomedir\(/)).toEqual(['cli/launch.ts', 'cli/surroundings.ts']);
+    expect(having(/\buserInfo\(/)).toEqual(['cli/surroundings.ts']);
     expect(having(/\bconsole\.|process\.exit\(/)).toEqual([]);
   });
 

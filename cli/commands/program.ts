@@ -61,7 +61,10 @@ export const environment: readonly Told[] = [
   { name: 'LANG', says: 'see LC_ALL' },
   { name: 'XDG_DATA_HOME', says: 'where the flock file is, and copies of it; else ~/.local/share' },
   { name: 'XDG_STATE_HOME', says: 'where the lines sent in the chat are; else ~/.local/state' },
-  { name: 'XDG_CACHE_HOME', says: 'where the last forecast is; else ~/.cache' },
+  {
+    name: 'XDG_CACHE_HOME',
+    says: 'where the last forecast and compiled code of the program are; else ~/.cache',
+  },
   { name: 'LOCALAPPDATA', says: 'on Windows, in place of the three before' },
 ];
 
@@ -77,6 +80,10 @@ export const files: readonly Told[] = [
   { name: '~/.local/share/penside/rulebooks/', says: 'the rules by which answers were given' },
   { name: '~/.local/state/penside/history', says: 'the lines sent in the chat' },
   { name: '~/.cache/penside/forecast.json', says: 'the last forecast that was fetched' },
+  {
+    name: '~/.cache/penside/code/',
+    says: 'compiled code of the program, by which it starts sooner; it may be taken away at any time',
+  },
 ];
 
 /** Options whose value is a path. */

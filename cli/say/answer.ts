@@ -1,6 +1,6 @@
 /** An answer → tokens: the claim, what it rests on, what is not known, what would turn it, and what to mind. */
 import type { Answer, Change, Missing, Part, StepToDo, TurnsOn } from '../../engine/types.ts';
-import { sayAllAssumed, sayAssumed } from './assumed.ts';
+import { sayAllAssumed, sayAssumed, sayHowManyAssumed } from './assumed.ts';
 import { listed } from './listed.ts';
 import { nameOf } from './names.ts';
 import { capital, fill, phrase } from './phrase.ts';
@@ -128,18 +128,21 @@ export const stepsOf = (parts: readonly Part[]): readonly StepToDo[] => {
   return [...others, ...dated.toSorted((a, b) => ((a.by ?? '') < (b.by ?? '') ? -1 : a.by === b.by ? 0 : 1))];
 };
 
-/** A round is to be worked through: what it takes for granted is listed where the single tasks are asked about. */
-const sayHowMany = (count: number): string | null =>
-  count === 0
-    ? null
-    : `${count === 1 ? 'One thing is' : `${count} things are`} taken for granted here: "why" lists them.`;
+/** Whether an answer is a round of tasks: a list without a headline. */
+export const isRound = ({ parts }: Answer): boolean =>
+  parts.length === 1 && parts[0]?.verdict === 'list' && parts[0].headline === null;
+
+/** A round is to be worked through: what it takes for granted is listed where it is asked about. */
+const sayHowMany = (speech: Speech, answer: Answer): string | null => {
+  const count = sayHowManyAssumed(speech, answer.assumed);
+  return count === null ? null : `${count}: "why" lists them.`;
+};
 
 /** The tokens of an answer. */
 export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
   const { on } = answer.request.moment;
-  const [first] = answer.parts;
-  // A list without a headline is a round: there what to mind comes first.
-  const gathered = answer.parts.length === 1 && first?.verdict === 'list' && first.headline === null;
+  // In a round what to mind comes first.
+  const gathered = isRound(answer);
   const together = sayTogether(speech, answer);
   const cautions = answer.parts.flatMap((part) =>
     part.cautions.map((each): Token => ({ t: 'caution', text: phrase(speech, each.says) })),
@@ -147,7 +150,7 @@ export const sayAnswer = (speech: Speech, answer: Answer): readonly Token[] => {
   const remarks = answer.parts.flatMap((part) =>
     part.remarks.map((each): Token => ({ t: 'detail', text: phrase(speech, each.says) })),
   );
-  const assumed = gathered ? sayHowMany(answer.assumed.length) : sayAllAssumed(speech, answer.assumed);
+  const assumed = gathered ? sayHowMany(speech, answer) : sayAllAssumed(speech, answer.assumed);
   return eachOnce([
     ...(on === speech.today ? [] : [{ t: 'heading', text: `For ${sayDay(on, speech.today)}` } as const]),
     ...(gathered ? cautions : []),

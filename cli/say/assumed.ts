@@ -21,17 +21,28 @@ const eachOnce = (assumed: readonly Assumed[]): readonly Assumed[] =>
     ({ id, group }, at) => assumed.findIndex((other) => other.id === id && other.group === group) === at,
   );
 
-/** All of them in one line, the same assumption for several groups said once; null when nothing was assumed. */
-export const sayAllAssumed = (speech: Speech, assumed: readonly Assumed[]): string | null => {
+/** All of them as they are read, the same assumption for several groups said once. */
+export const sayEachAssumed = (speech: Speech, assumed: readonly Assumed[]): readonly string[] => {
   const groups = new Map<string, string[]>();
   for (const each of eachOnce(assumed)) {
     const words = wordsOf(speech, each);
     const named = each.group === null || words.includes(each.group) ? [] : [each.group];
     groups.set(words, [...(groups.get(words) ?? []), ...named]);
   }
-  if (groups.size === 0) return null;
-  const said = [...groups].map(([words, names]) =>
+  return [...groups].map(([words, names]) =>
     names.length === 0 ? words : `for ${listed([...new Set(names)].map((name) => `the ${name}`))}, ${words}`,
   );
-  return `Taken for granted: ${said.join('; ')}.`;
+};
+
+/** All of them in one line; null when nothing was assumed. */
+export const sayAllAssumed = (speech: Speech, assumed: readonly Assumed[]): string | null => {
+  const said = sayEachAssumed(speech, assumed);
+  return said.length === 0 ? null : `Taken for granted: ${said.join('; ')}.`;
+};
+
+/** How many they are, counted as they are read, so that whoever counts the list comes to the same; null when nothing was assumed. */
+export const sayHowManyAssumed = (speech: Speech, assumed: readonly Assumed[]): string | null => {
+  const count = sayEachAssumed(speech, assumed).length;
+  if (count === 0) return null;
+  return `${count === 1 ? 'One thing is' : `${count} things are`} taken for granted here`;
 };

@@ -1,4 +1,4 @@
-/** "why 7.5 lb": whatever an answer says by a number, opened – a value, a figure, what is taken for granted, a sum, or a rule's own words. */
+/** "why 7.5 lb": whatever an answer says by a number, opened – a value, a figure, what is taken for granted or how much of it, a sum, or a rule's own words. */
 import {
   figuresSaid,
   type SentenceSaid,
@@ -7,7 +7,8 @@ import {
   stepsSaid,
 } from '../../engine/explain/drill.ts';
 import type { Answer, Result, Step } from '../../engine/types.ts';
-import { sayAssumed } from './assumed.ts';
+import { isRound } from './answer.ts';
+import { sayAssumed, sayEachAssumed, sayHowManyAssumed } from './assumed.ts';
 import { nameOf } from './names.ts';
 import { capital, phrase } from './phrase.ts';
 import { sayValue } from './quantity.ts';
@@ -50,6 +51,18 @@ const sayTotal = (speech: Speech, answer: Answer, total: Result): Token[] => {
       const from = step === undefined ? '' : `${saidAnywhere}.${steps.indexOf(step) + 1} `;
       return { t: 'detail', text: `${from}The ${each.group}: ${sayValue(speech, each, each.fact)}.` };
     }),
+  ];
+};
+
+/** What a round takes for granted, one by one, where the number is how many that is. */
+const sayCounted = (speech: Speech, answer: Answer, number: string): Token[] => {
+  const counted = isRound(answer) ? sayHowManyAssumed(speech, answer.assumed) : null;
+  if (counted === null || !isRead(number, counted)) return [];
+  return [
+    { t: 'heading', text: counted },
+    ...sayEachAssumed(speech, answer.assumed).map(
+      (text): Token => ({ t: 'detail', text: `${capital(text)}.` }),
+    ),
   ];
 };
 
@@ -98,6 +111,7 @@ export const sayNumber = (
       .filter(({ fact, group }) => group === null && stepOf(answer, fact, null) === undefined)
       .filter((total) => isRead(number, sayValue(speech, total, total.fact)))
       .flatMap((total) => sayTotal(speech, answer, total)),
+    ...sayCounted(speech, answer, number),
     ...sentencesSaid(answer)
       .filter(({ says }) => isRead(number, says.template.replace(/\{[^}]*\}/g, ' ')))
       .flatMap((each) => sayRule(speech, each)),

@@ -22,8 +22,8 @@ const ideasOf = (span: TermSpan, classOf: (span: TermSpan) => string | null): re
 /** From so many numbers on, a line is a list of them. */
 const fewest = 3;
 
-/** The features of a line, each once, in the order of the line. */
-export const featuresOf = (line: Line, classOf: (span: TermSpan) => string | null): readonly Feature[] => {
+/** A line as stems, with every number, day and bird under one name. */
+const cellsOf = (line: Line): readonly Feature[] => {
   const cells: Feature[] = [];
   let at = 0;
   while (at < line.tokens.length) {
@@ -39,6 +39,19 @@ export const featuresOf = (line: Line, classOf: (span: TermSpan) => string | nul
       at += 1;
     }
   }
+  return cells;
+};
+
+/** What two lines have alike that say the same of other birds, numbers and days. */
+export const wordingOf = (line: Line): string =>
+  cellsOf(line)
+    .filter(({ id }) => id !== '?')
+    .map(({ id }) => id)
+    .join(' ');
+
+/** The features of a line, each once, in the order of the line. */
+export const featuresOf = (line: Line, classOf: (span: TermSpan) => string | null): readonly Feature[] => {
+  const cells = cellsOf(line);
   const pairs = cells.slice(1).map((cell, n) => ({
     id: `${cells[n]?.id} ${cell.id}`,
     from: cells[n]?.from ?? cell.from,

@@ -25,6 +25,8 @@ export interface Lexicon {
   /** What the same say for each kind of change that a line may suppose. */
   readonly kindWords: Weights;
   readonly kindLetters: Weights;
+  /** The wordings that the rule files themselves give, by their hash, with the topic that each is of. */
+  readonly plain: ReadonlyMap<number, string>;
   /** Dangers that a line outside may speak of. */
   readonly hazards: readonly string[];
   /** Every word it knows, for telling slips from words. */
@@ -38,6 +40,8 @@ export interface Learned {
   /** Phrases by their first stem. */
   readonly index: readonly (readonly [string, readonly Phrase[]])[];
   readonly vocabulary: readonly string[];
+  /** Hashes of the wordings of the rule files, with their topics. */
+  readonly plain: readonly (readonly [number, string])[];
   /** By stems, pairs of stems and ideas. */
   readonly words: Weights;
   /** By runs of letters. */
@@ -92,6 +96,7 @@ export const makeLexicon = (book: Rulebook, learned: Learned): Lexicon => {
     units: unitWords(book.units),
     words: learned.words,
     letters: learned.letters,
+    plain: new Map(learned.plain),
     kindWords: learned.kindWords,
     kindLetters: learned.kindLetters,
     hazards: Object.keys(book.words.hazards),

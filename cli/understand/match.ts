@@ -1,7 +1,8 @@
 /** How likely a line is about each topic, and which of its words say so. */
-import type { Feature } from './features.ts';
+import { type Feature, wordingOf } from './features.ts';
 import { type Line, wordsUnder } from './find/all.ts';
 import { cuesOf } from './learn/cues.ts';
+import { hashOf } from './learn/pack.ts';
 import { hazardTopic, outside, sameAgain } from './learn/spoken.ts';
 import { mixed, weigh } from './learn/weigh.ts';
 import type { Lexicon, Topic } from './lexicon.ts';
@@ -57,6 +58,20 @@ const evidenceFor = (
 export const inOrder = (one: Match, other: Match): number =>
   other.score - one.score || (one.topic.id < other.topic.id ? -1 : 1);
 
+/** How likely a line is at least about the topic whose own wording it has. */
+const inOwnWording = 0.9;
+
+/** The chances of a line that is worded as the rule files word a topic: plain ways are heard whatever else sounds alike. */
+const givenWording = (
+  chances: ReadonlyMap<string, number>,
+  topic: string | undefined,
+): ((name: string) => number) => {
+  const now = topic === undefined ? 1 : (chances.get(topic) ?? 0);
+  if (now >= inOwnWording) return (name) => chances.get(name) ?? 0;
+  const rest = (1 - inOwnWording) / (1 - now);
+  return (name) => (name === topic ? inOwnWording : (chances.get(name) ?? 0) * rest);
+};
+
 /** Ranks all topics for a line by itself. */
 export const matchTopics = (words: string, line: Line, lexicon: Lexicon): Ranking => {
   const cues = cuesOf(line, lexicon.classOf);
@@ -72,18 +87,20 @@ export const matchTopics = (words: string, line: Line, lexicon: Lexicon): Rankin
     );
   const names = [...lexicon.topics.map((topic) => topic.id), outside, sameAgain];
   const chances = mixed(names, [joined(byWords), 1 - lettersCount], [joined(byLetters), lettersCount]);
+  const plain = lexicon.plain.get(hashOf(wordingOf(line)));
+  const chanceOf = givenWording(chances, plain);
   const parts = mixed(away, [byWords, 1 - lettersCount], [byLetters, lettersCount]);
-  const outsideChance = chances.get(outside) ?? 0;
+  const outsideChance = chanceOf(outside);
   const [hazard = null] = lexicon.hazards
     .map((id) => ({ id, chance: outsideChance * (parts.get(hazardTopic(id)) ?? 0) }))
     .sort((one, other) => other.chance - one.chance);
   const matches = lexicon.topics
-    .map((topic): Match => ({ topic, score: chances.get(topic.id) ?? 0, evidence: [] }))
+    .map((topic): Match => ({ topic, score: chanceOf(topic.id), evidence: [] }))
     .sort(inOrder)
     .map((match, rank) =>
       rank < told.topics
         ? { ...match, evidence: evidenceFor(saidFor(match.topic.id), cues.words, words, line) }
         : match,
     );
-  return { matches, outside: outsideChance, hazard, same: chances.get(sameAgain) ?? 0 };
+  return { matches, outside: outsideChance, hazard, same: chanceOf(sameAgain) };
 };

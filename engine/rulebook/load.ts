@@ -97,6 +97,7 @@ export const buildRulebook = (
             tells: each.tells ?? null,
             shareOf: each['share-of'] ?? null,
             from: each.from ?? null,
+            narrow: each.narrow ?? false,
             unsaid: each.unsaid ?? null,
           })),
         },

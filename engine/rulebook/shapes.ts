@@ -182,6 +182,7 @@ export const factWordsShape = z.record(
           tells: kebab.optional(),
           'share-of': kebab.optional(),
           from: kebab.optional(),
+          narrow: z.boolean().optional(),
           unsaid: z.string().optional(),
         }),
       )

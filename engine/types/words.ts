@@ -33,6 +33,8 @@ export interface SupposedBy {
   readonly shareOf: string | null;
   /** For a fact that is a day: the one that a number of days is counted from, as in "a week later". */
   readonly from: string | null;
+  /** True for a fact that only its own question rests on: elsewhere others of its kind are meant before it. */
+  readonly narrow: boolean;
   /** The figure that is meant where no value is said: "if it rains". */
   readonly unsaid: string | null;
 }

@@ -30,6 +30,8 @@ test('the packed program holds itself, its rules, what it has learned, and the l
     'LICENSE',
     'README.md',
     'dist/LICENCES.txt',
+    'dist/kind-letters.bin',
+    'dist/kind-words.bin',
     'dist/learned.json',
     'dist/letters.bin',
     'dist/parts.json',

@@ -10,13 +10,13 @@ const about = placeFor(readRules());
 const lexicon = lexiconFor(about.book);
 
 const linesOf = (voice: string): readonly Slotted[] =>
-  readFileSync(new URL(`../../rules/voices/${voice}.jsonl`, import.meta.url), 'utf8')
+  readFileSync(new URL(`./aside/${voice}.jsonl`, import.meta.url), 'utf8')
     .split('\n')
     .filter((line) => line.trim() !== '')
     .map((line) => JSON.parse(line) as Slotted);
 
-// None of these was read while records and suppositions were mended; raise the floors when they are understood better.
-const voices = ['plasterer', 'shearer', 'vicar'];
+// No line of these was read by anybody who builds; raise the floors when they are understood better.
+const voices = ['apprentice', 'engineerswidow', 'roofer', 'schoolsecretary'];
 /** Some hundred suppositions are each resolved against a flock. */
 const patience = 30_000;
 
@@ -27,10 +27,10 @@ test(
     const records = countSlots(scored.filter(({ isSupposing }) => !isSupposing));
     const suppositions = countSlots(scored.filter(({ isSupposing }) => isSupposing));
     const share = (part: number, whole: number): number => part / whole;
-    expect(share(records.right, records.heard)).toBeGreaterThanOrEqual(0.78);
-    expect(share(records.wrong, records.heard)).toBeLessThanOrEqual(0.12);
-    expect(share(suppositions.right, suppositions.heard)).toBeGreaterThanOrEqual(0.58);
-    expect(share(suppositions.wrong, suppositions.heard)).toBeLessThanOrEqual(0.25);
+    expect(share(records.right, records.heard)).toBeGreaterThanOrEqual(0.87);
+    expect(share(records.wrong, records.heard)).toBeLessThanOrEqual(0.06);
+    expect(share(suppositions.right, suppositions.heard)).toBeGreaterThanOrEqual(0.75);
+    expect(share(suppositions.wrong, suppositions.heard)).toBeLessThanOrEqual(0.16);
   },
   patience,
 );

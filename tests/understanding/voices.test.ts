@@ -42,20 +42,17 @@ const hold = (voice: string, levels: Levels): void => {
 
 // The levels are those reached less a hundredth or two; raise them when a voice is understood better.
 test.each([
-  ['aside/baker', { right: 0.82, reached: 0.92, wrong: 0.05, away: 0.9, warned: 1 }],
-  ['aside/midwife', { right: 0.78, reached: 0.89, wrong: 0.07, away: 0.93, warned: 1 }],
-  ['aside/programmer', { right: 0.78, reached: 0.9, wrong: 0.05, away: 0.93, warned: 1 }],
-  ['aside/sawyer', { right: 0.74, reached: 0.9, wrong: 0.05, away: 0.93, warned: 0.9 }],
-  ['aside/electrician', { right: 0.84, reached: 0.93, wrong: 0.05, away: 0.93, warned: 1 }],
-  ['aside/ferrywoman', { right: 0.88, reached: 0.95, wrong: 0.03, away: 0.93, warned: 1 }],
-  ['aside/translator', { right: 0.81, reached: 0.92, wrong: 0.05, away: 0.9, warned: 1 }],
+  ['aside/apprentice', { right: 0.86, reached: 0.94, wrong: 0.04, away: 0.92, warned: 1 }],
+  ['aside/engineerswidow', { right: 0.79, reached: 0.92, wrong: 0.04, away: 0.92, warned: 1 }],
+  ['aside/roofer', { right: 0.83, reached: 0.94, wrong: 0.04, away: 0.9, warned: 1 }],
+  ['aside/schoolsecretary', { right: 0.84, reached: 0.94, wrong: 0.04, away: 0.92, warned: 1 }],
 ])('a voice set aside, of whose lines none was read: %s', (voice, levels) => hold(voice, levels));
 
 test.each([
-  ['smallholder', { right: 0.82, reached: 0.95, wrong: 0.03, away: 0.93, warned: 1 }],
-  ['newcomer', { right: 0.84, reached: 0.95, wrong: 0.04, away: 0.93, warned: 1 }],
-  ['nurse', { right: 0.9, reached: 0.99, wrong: 0.01, away: 0.93, warned: 1 }],
-  ['incomer', { right: 0.86, reached: 0.95, wrong: 0.03, away: 0.93, warned: 1 }],
-  ['foreman', { right: 0.88, reached: 0.92, wrong: 0.03, away: 0.72, warned: 1 }],
-  ['teenager', { right: 0.9, reached: 0.99, wrong: 0.01, away: 0.93, warned: 1 }],
+  ['smallholder', { right: 0.78, reached: 0.92, wrong: 0.04, away: 0.97, warned: 1 }],
+  ['newcomer', { right: 0.83, reached: 0.92, wrong: 0.06, away: 0.97, warned: 1 }],
+  ['nurse', { right: 0.91, reached: 0.98, wrong: 0.01, away: 0.97, warned: 1 }],
+  ['incomer', { right: 0.81, reached: 0.93, wrong: 0.03, away: 0.97, warned: 1 }],
+  ['foreman', { right: 0.88, reached: 0.93, wrong: 0.04, away: 0.72, warned: 1 }],
+  ['teenager', { right: 0.88, reached: 0.94, wrong: 0.06, away: 0.97, warned: 1 }],
 ])('a voice of an earlier make, too small to learn from: %s', (voice, levels) => hold(voice, levels));

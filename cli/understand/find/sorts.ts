@@ -73,6 +73,12 @@ const paceIn = (tokens: readonly Token[], from: number, to: number): readonly So
   return birdsAWeek === undefined ? [] : [{ sort: 'pace', value: birdsAWeek, unit: null, from, to }];
 };
 
+/** Whether a number is told of people: `six of us`. */
+const isOfPeople = (
+  tokens: readonly Token[],
+  { from, to }: { readonly from: number; readonly to: number },
+): boolean => findHousehold(tokens).spans.some((said) => said.from <= from && to <= said.to);
+
 /** `just me and her`, `four of us`: people, counted. */
 const peopleIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] => {
   const { eaters } = findHousehold(tokens.slice(from, to));
@@ -112,6 +118,11 @@ const timesIn = (tokens: readonly Token[], from: number, to: number): readonly S
       : [{ sort: 'times', value, unit: null, from: from + n, to: from + n + 1 }];
   });
 
+/** `2 nights in the cold`: so many of these are a time, and nothing else. */
+const countedTimes = new Set(
+  'night nights day days week weeks month months hour hours minutes times'.split(' '),
+);
+
 /** `if we begin at nine`: a number on the clock. */
 const isHour = (value: number): boolean => Number.isInteger(value) && value >= 1 && value <= 12;
 
@@ -133,6 +144,7 @@ const sortsOf = (span: Span, tokens: readonly Token[]): readonly Sorted[] => {
     case 'age':
       return [{ sort: 'age', value: span.days, unit: 'day', from, to }];
     case 'number': {
+      if (countedTimes.has(tokens[to]?.word ?? '') || isOfPeople(tokens, span)) return [];
       // "half of them", "a third of the birds": a part of what there is.
       const isPart = span.value > 0 && span.value < 1 && tokens[to]?.word === 'of';
       const own = { sort: isPart ? 'share' : 'number', value: span.value, unit: null, from, to };

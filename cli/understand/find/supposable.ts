@@ -47,11 +47,12 @@ export const supposableFor = (
   { facts, likely, taken }: Placing,
   values: readonly Sorted[],
 ): readonly Supposable[] => {
+  const nearness = (fact: string, { narrow }: SupposedBy): number => (taken.has(fact) ? 1 : narrow ? -1 : 0);
   const all = values.flatMap((value) =>
     Object.values(facts).flatMap(({ id, supposedBy }) =>
       supposedBy.flatMap((by) =>
         by.takes.includes(value.sort)
-          ? [{ fact: id, by, value, chance: likely.chances.get(by.kind) ?? 0, isTaken: taken.has(id) }]
+          ? [{ fact: id, by, value, chance: likely.chances.get(by.kind) ?? 0, nearness: nearness(id, by) }]
           : [],
       ),
     ),
@@ -63,7 +64,7 @@ export const supposableFor = (
     .sort(
       (one, other) =>
         other.chance - one.chance ||
-        Number(other.isTaken) - Number(one.isTaken) ||
+        other.nearness - one.nearness ||
         other.said - one.said ||
         values.indexOf(one.value) - values.indexOf(other.value) ||
         (one.fact < other.fact ? -1 : 1),

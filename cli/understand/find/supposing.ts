@@ -62,6 +62,12 @@ export const readValues = (line: Line, stretch: Stretch, placing: Placing): read
   ];
 };
 
+/** What a share in the same breath is of is meant first: "the freezer is 14 cu ft and 40 % of it is vacant". */
+const asWhole = (each: FoundSupposing, wholes: ReadonlySet<string>): FoundSupposing => {
+  const whole = each.orElse?.find(({ fact }) => fact !== undefined && wholes.has(fact));
+  return whole === undefined || each.of !== undefined ? each : { ...whole, begin: each.begin, end: each.end };
+};
+
 /** A clause in its parts where every one of them supposes something, else as a whole; its words only where nothing is plain. */
 const readClause = (
   words: string,
@@ -79,8 +85,10 @@ const readClause = (
     part,
     read: readValues(line, part, placing),
   }));
-  if (parts.length > 1 && parts.every(({ read }) => read.length > 0))
-    return parts.flatMap(({ part, read }) => read.map(under(part)));
+  if (parts.length > 1 && parts.every(({ read }) => read.length > 0)) {
+    const wholes = new Set(parts.flatMap(({ read }) => read.flatMap(({ of }) => of ?? [])));
+    return parts.flatMap(({ part, read }) => read.map((each) => under(part)(asWhole(each, wholes))));
+  }
   const bought = purchaseIn(line, clause, placing);
   if (bought !== null) return [{ ...bought, begin: from, end: to }];
   const whole = readValues(line, clause, placing);

@@ -8,8 +8,16 @@ export type Kept = Readonly<
 >;
 
 /** The files of what was learned. */
-export const toFiles = ({ index, vocabulary, words, letters, kindWords, kindLetters }: Learned): Kept => ({
-  'learned.json': new TextEncoder().encode(JSON.stringify({ index, vocabulary })),
+export const toFiles = ({
+  index,
+  vocabulary,
+  plain,
+  words,
+  letters,
+  kindWords,
+  kindLetters,
+}: Learned): Kept => ({
+  'learned.json': new TextEncoder().encode(JSON.stringify({ index, vocabulary, plain })),
   'words.bin': toBytes(words),
   'letters.bin': toBytes(letters),
   'kind-words.bin': toBytes(kindWords),

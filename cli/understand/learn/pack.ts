@@ -23,7 +23,7 @@ const middle = 8;
 const largestScale = 255;
 
 /** FNV-1a over UTF-16 units, 32 bits (Fowler, Noll and Vo; IETF draft-eastlake-fnv). */
-const hashOf = (name: string): number => {
+export const hashOf = (name: string): number => {
   let hash = 0x811c9dc5;
   for (let at = 0; at < name.length; at += 1) {
     hash = Math.imul(hash ^ name.charCodeAt(at), 0x01000193);

@@ -80,10 +80,11 @@ export const moveFacts = [
     id: 'moves-today',
     unit: 'move',
     compute: (read) => {
-      const today = movesOf(read).filter((each) => each.on === read.on);
       const out = outSince(read);
+      const cameOut = out?.on === read.on ? [out] : [];
+      const today = [...cameOut, ...movesOf(read).filter((each) => each.on === read.on)];
       read.from(...today);
-      return today.length + (out?.on === read.on ? 1 : 0);
+      return today.length;
     },
   }),
   defineFact({

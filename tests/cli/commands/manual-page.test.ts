@@ -1,11 +1,13 @@
 /** The manual page: every command and option in it, in a roff that formatters take without complaint, and an environment that is the real one. */
 import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { commands } from '../../../cli/commands/index.ts';
 import { manualPage } from '../../../cli/commands/manual-page.ts';
 import { environment, exitCodes, freeOptions } from '../../../cli/commands/program.ts';
 import { usage } from '../../../cli/commands/usage.ts';
 import { exits } from '../../../cli/talk/reply.ts';
+import { programPath } from '../../helpers/program.ts';
 import { sourceFiles } from '../../helpers/source-files.ts';
 
 const page = manualPage();
@@ -76,6 +78,8 @@ test('exit codes are in the help and in the page, each once, and they are those 
 describe('the environment', () => {
   // What a platform's Node or a test's own machinery sets is not read for the keeper's sake.
   const aside = ['CI', 'CONTINUOUS_INTEGRATION', 'NODE_ENV', 'DEV'];
+  /** Written like one of the environment and put in by the build: none of them is left to be read. */
+  const builtIn = ['PENSIDE_BUILD'];
   const found = new Set(
     sourceFiles
       .filter(({ path }) => path.startsWith('cli/') && !path.startsWith('cli/build/'))
@@ -88,8 +92,13 @@ describe('the environment', () => {
   );
 
   test('is told of as it is read', () => {
-    const read = [...found].filter((name) => !aside.includes(name)).sort();
+    const read = [...found].filter((name) => ![...aside, ...builtIn].includes(name)).sort();
     expect(read).toEqual(environment.map(({ name }) => name).sort());
+  });
+
+  test('has no part in what the build puts in', () => {
+    const starts = readFileSync(programPath, 'utf8');
+    expect(builtIn.filter((name) => !found.has(name) || starts.includes(name))).toEqual([]);
   });
 
   test('is in the help', () => {

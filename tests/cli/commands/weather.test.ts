@@ -210,8 +210,9 @@ describe('offline', () => {
   });
 
   test('a cache folder that cannot be written is no hindrance', async () => {
-    await switchOn();
+    // There from the beginning: the first run already would make the folder.
     writeFileSync(join(folder, 'penside'), 'a file where a folder should be');
+    await switchOn();
     await service(...whole);
     expect((await penside(['weather'])).out.split('\n')[1]).toBe(today);
   });

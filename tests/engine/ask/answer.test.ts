@@ -22,7 +22,11 @@ test('an answer says everything once: verdict, reasons in order, what is missing
   const { workings, ...rest } = await answer(world(factsOf({ whites: 13, reds: 21 })), request());
   const old = {
     template: 'they are {age} old, and the least is {out/youngest}',
-    values: (age: number) => ({ age: shown(age, 'day'), 'out/youngest': shown(14, 'day') }),
+    // A figure that a sentence speaks of comes with its date and source, like one that is compared.
+    values: (age: number) => ({
+      age: shown(age, 'day'),
+      'out/youngest': { ...shown(14, 'day'), figure: figure('out/youngest', 14, 'day') },
+    }),
   };
   expect(rest).toEqual({
     request: request(),

@@ -63,6 +63,14 @@ describe('moves on record', () => {
     expect(worth(onGrass({ moves }, { whereabouts: [out(on, 12, true)] }), 'moves-today')).toBe(2);
   });
 
+  test('today stand on their own lines, that of coming out among them', () => {
+    const linesOf = (outOn: string): readonly number[] =>
+      workOut(onGrass({ moves: [move(on, 20)] }, { whereabouts: [out(outOn)] }))
+        .step('moves-today', 'whites')
+        .entries.map(({ line }) => line);
+    expect([linesOf(on), linesOf('2026-06-09')]).toEqual([[12, 20], [20]]);
+  });
+
   test('so far are those since they came out', () => {
     const moves = [move('2026-06-02', 18), move('2026-06-03', 19), move(on, 20)];
     expect(worth(onGrass({ moves }), 'moves-made')).toBe(2);
