@@ -1,6 +1,7 @@
 /** Whether a line plainly asks for rules or figures: by a name that is in the book, by a number of the last answer, or for a list. */
 import { namedIn } from '../say/rule-source.ts';
-import type { Heard, Reading } from '../understand/types.ts';
+import { readingOf } from '../understand/reading-of.ts';
+import type { Heard } from '../understand/types.ts';
 import type { Flock } from './flock.ts';
 import type { Memory } from './reply.ts';
 
@@ -43,19 +44,6 @@ export const askedOfBook = (flock: Flock, words: string, memory: Memory): Heard 
     ({ pattern, needsAnswer }) => pattern.test(said) && (!needsAnswer || memory.answer !== null),
   );
   if (!isAsked && !isOnlyNamed(flock, said)) return null;
-  const reading: Reading = {
-    topic: 'rule-source',
-    groups: [],
-    on: null,
-    until: null,
-    days: null,
-    slots: {},
-    mentions: { causes: [], signs: [], ideas: [] },
-    supposing: [],
-    entries: [],
-    assumed: [],
-    evidence: [{ idea: 'asks for rules or figures by name', words: said, weight: 1 }],
-    score: 1,
-  };
+  const reading = readingOf('rule-source', 'asks for rules or figures by name', said);
   return { words, readings: [reading], sure: true, nearest: [] };
 };

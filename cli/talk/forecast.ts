@@ -2,6 +2,7 @@
 import { emptyJson } from '../say/as-json.ts';
 import { sayWhatLeaves } from '../say/forecast.ts';
 import type { Token } from '../say/tokens.ts';
+import { readingOf } from '../understand/reading-of.ts';
 import type { Heard, Reading } from '../understand/types.ts';
 import { sourcesFor } from '../weather/choose.ts';
 import { sayPlace } from '../weather/place.ts';
@@ -17,18 +18,9 @@ import { tellReading } from './tell.ts';
 const detail = (text: string): Token => ({ t: 'detail', text });
 
 const settingOf = (flock: Flock, what: string, value: string): Reading => ({
-  topic: 'tell:setting',
-  groups: [],
+  ...readingOf('tell:setting', 'speaks of fetching forecasts', value),
   on: flock.today,
-  until: null,
-  days: null,
-  slots: {},
-  mentions: { causes: [], signs: [], ideas: [] },
-  supposing: [],
   entries: [{ kind: 'setting', on: flock.today, fields: { what, value }, missing: [] }],
-  assumed: [],
-  evidence: [{ idea: 'speaks of fetching forecasts', words: value, weight: 1 }],
-  score: 1,
 });
 
 const exitOf = ({ t }: Taken): number => {

@@ -2,7 +2,7 @@
 import type { Answer } from '../../engine/types.ts';
 import type { Token } from '../say/tokens.ts';
 import { canTurn, sayAllTurns, sayAllWhens } from '../say/turns.ts';
-import type { Reading } from '../understand/types.ts';
+import { readingOf } from '../understand/reading-of.ts';
 import { type Flock, speechFor } from './flock.ts';
 import { exits, type Memory, type Reply } from './reply.ts';
 import { sayOnly } from './say-only.ts';
@@ -28,22 +28,6 @@ const nothingToTurn: readonly Token[] = [
   { t: 'next', text: 'Ask something first, such as "can they go out".' },
 ];
 
-/** It is a question about the last answer, as "why" is. */
-const readingOf = (words: string): Reading => ({
-  topic: 'why',
-  groups: [],
-  on: null,
-  until: null,
-  days: null,
-  slots: {},
-  mentions: { causes: [], signs: [], ideas: [] },
-  supposing: [],
-  entries: [],
-  assumed: [],
-  evidence: [{ idea: 'asks what turns the last answer', words, weight: 1 }],
-  score: 1,
-});
-
 const turnsOf = ({ parts }: Answer) => ({
   when: parts.find(({ when }) => when !== null)?.when?.on ?? null,
 });
@@ -59,7 +43,9 @@ export const answerTurnsAsked = (flock: Flock, words: string, memory: Memory): R
   const isAny = (patterns: readonly RegExp[]): boolean => patterns.some((pattern) => pattern.test(said));
   const { answer } = memory;
   const speech = speechFor(flock);
-  const line = { words, reading: readingOf(words), memory };
+  // A question about the last answer, as "why" is.
+  const reading = readingOf('why', 'asks what turns the last answer', words);
+  const line = { words, reading, memory };
   if (isAny(asksWhat))
     return answer === null
       ? sayOnly(line, nothingToTurn, exits.cannotSay, { verdict: 'cannot-say' })

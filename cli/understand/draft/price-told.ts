@@ -13,6 +13,8 @@ const leads = new Set(
     ' ',
   ),
 );
+/** Of those, the ones behind which whoever is paid may be named. */
+const payers = new Set(['paid', 'gave', 'give']);
 const totals = new Set(['total', 'altogether', 'all', 'even', 'both', 'lot']);
 const eachWords = new Set(['each', 'apiece', 'ea', 'piece', 'one', 'per', 'hd', 'head']);
 const currencies = new Set(['pound', 'pounds']);
@@ -95,10 +97,9 @@ const bareIn = (told: Told, count: NumberSpan | undefined): PriceTold | null => 
     );
   };
   // "paid Dewey 20": a name may stand between
-  const named = new Set(['paid', 'gave', 'give']);
   const led =
     free.find(({ from }) => leads.has(word(told, from - 1))) ??
-    free.find(({ from, to }) => named.has(word(told, from - 2)) && word(told, to) === 'for');
+    free.find(({ from, to }) => payers.has(word(told, from - 2)) && word(told, to) === 'for');
   const written = free.find(({ digits }) => /^\d+\.\d\d$/.test(digits ?? ''));
   const summed = free.find(({ to }) => isEachAt(told, to) !== null);
   const last = free.filter((span) => !isCounted(span)).at(-1);

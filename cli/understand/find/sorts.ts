@@ -45,7 +45,7 @@ const insteadOf = [
 ];
 
 /** Whether a value is the one that there is now, and not the one supposed. */
-export const isPresent = (tokens: readonly Token[], { from }: { readonly from: number }): boolean =>
+const isPresent = (tokens: readonly Token[], { from }: { readonly from: number }): boolean =>
   insteadOf.some((words) => words.every((word, n) => tokens[from - words.length + n]?.word === word)) ||
   // "from three to five"
   (tokens[from - 1]?.word === 'from' && tokens.slice(from, from + 5).some(({ word }) => word === 'to'));
@@ -67,22 +67,13 @@ const oneSpellIn = (tokens: readonly Token[], from: number, to: number): readonl
       : [{ sort: 'age', value: days, unit: 'day', from: from + n, to: from + n + 2 }];
   });
 
-/** `two a week`, `one every ten days`. */
-const paceIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] => {
-  const { birdsAWeek } = findHousehold(tokens.slice(from, to));
-  return birdsAWeek === undefined ? [] : [{ sort: 'pace', value: birdsAWeek, unit: null, from, to }];
-};
-
-/** Whether a number is told of people: `six of us`. */
-const isOfPeople = (
-  tokens: readonly Token[],
-  { from, to }: { readonly from: number; readonly to: number },
-): boolean => findHousehold(tokens).spans.some((said) => said.from <= from && to <= said.to);
-
-/** `just me and her`, `four of us`: people, counted. */
-const peopleIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] => {
-  const { eaters } = findHousehold(tokens.slice(from, to));
-  return eaters === undefined ? [] : [{ sort: 'people', value: eaters, unit: null, from, to }];
+/** `two a week`, `one every ten days`; and people, counted: `just me and her`, `four of us`. */
+const householdIn = (tokens: readonly Token[], from: number, to: number): readonly Sorted[] => {
+  const { birdsAWeek, eaters } = findHousehold(tokens.slice(from, to));
+  return [
+    ...(birdsAWeek === undefined ? [] : [{ sort: 'pace', value: birdsAWeek, unit: null, from, to }]),
+    ...(eaters === undefined ? [] : [{ sort: 'people', value: eaters, unit: null, from, to }]),
+  ];
 };
 
 const articles = new Set(['a', 'an', 'the', 'that', 'my', 'our', 'one']);
@@ -144,7 +135,7 @@ const sortsOf = (span: Span, tokens: readonly Token[]): readonly Sorted[] => {
     case 'age':
       return [{ sort: 'age', value: span.days, unit: 'day', from, to }];
     case 'number': {
-      if (countedTimes.has(tokens[to]?.word ?? '') || isOfPeople(tokens, span)) return [];
+      if (countedTimes.has(tokens[to]?.word ?? '')) return [];
       // "half of them", "a third of the birds": a part of what there is.
       const isPart = span.value > 0 && span.value < 1 && tokens[to]?.word === 'of';
       const own = { sort: isPart ? 'share' : 'number', value: span.value, unit: null, from, to };
@@ -195,16 +186,19 @@ export const sortsIn = (line: Line, from: number, to: number): readonly Sorted[]
     spans.some(
       (other) => other !== span && other.kind !== 'term' && other.from <= span.from && span.to <= other.to,
     );
+  // "six of us" counts people, and nothing else
+  const { spans: ofPeople } = findHousehold(line.tokens);
+  const isOfPeople = (span: Span): boolean =>
+    span.kind === 'number' && ofPeople.some((said) => said.from <= span.from && span.to <= said.to);
   const found = [
     ...oftenIn(line.tokens, from, to),
     ...timesIn(line.tokens, from, to),
-    ...paceIn(line.tokens, from, to),
-    ...peopleIn(line.tokens, from, to),
+    ...householdIn(line.tokens, from, to),
     ...oneMoreIn(line.tokens, from, to),
     ...noneIn(line.tokens, from, to),
     ...oneSpellIn(line.tokens, from, to),
     ...spans
-      .filter((span) => !isMeasured(span) && !isPresent(line.tokens, span))
+      .filter((span) => !isMeasured(span) && !isPresent(line.tokens, span) && !isOfPeople(span))
       .flatMap((span) => sortsOf(span, line.tokens)),
   ];
   return found.sort((one, other) => rankOf(one) - rankOf(other));
